@@ -1,0 +1,10 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  // Relative addresses, so that the built folder works from any path or disk.
+  base: './',
+  plugins: [react()],
+  server: { port: 5170 },
+  preview: { port: 5171 },
+});
