@@ -1,0 +1,96 @@
+/**
+ * The one document. Plain JSON: lengths in metres, angles in radians, aperture as f-number.
+ * Everything on screen is a pure function of it; it is edited by the named actions alone.
+ */
+import type { Orientation } from '../optics/types';
+import type { DimensionName, Pose } from '../sitter/types';
+
+export const SESSION_VERSION = 1;
+export const LETTERS = ['A', 'B', 'C', 'D'] as const;
+export type Letter = (typeof LETTERS)[number];
+
+/** What two pictures have equal when their crops match. */
+export type Hold = 'frame-height' | 'head-height' | 'pupil-distance';
+/** What stays while a handle moves; the third quantity follows. */
+export type Kept = 'crop' | 'lens' | 'standpoint';
+
+/**
+ * How a picture gets its view from its standpoint:
+ * crop: the session's crop, by whatever focal length that needs;
+ * lens: a fixed focal length, the crop follows;
+ * cut: the session's crop, cut out of the wider picture of a fixed focal length ("stay back and crop").
+ */
+export type View =
+  | { readonly by: 'crop' }
+  | { readonly by: 'lens'; readonly focal: number }
+  | { readonly by: 'cut'; readonly focal: number };
+
+export interface Picture {
+  readonly letter: Letter;
+  /** Straight distance from the entrance pupil to the point midway between the pupils. */
+  readonly standpoint: number;
+  readonly view: View;
+  readonly fNumber: number;
+  /** Entrance pupil above (+) or below (-) the sitter's eyes. */
+  readonly cameraHeight: number;
+  /** Axis above (+) or below (-) level. */
+  readonly tilt: number;
+  /** A lens of the kit that must do it, or null for whichever of the kit can. */
+  readonly lens: string | null;
+}
+
+export interface Crop {
+  readonly hold: Hold;
+  /**
+   * Frame height at the eye plane, metres. It is what hold 'frame-height' holds; for the other
+   * holds it is the frame height of the first picture, whose head height (or pupil distance) in
+   * the picture the others take on.
+   */
+  readonly frameHeight: number;
+  /** The named framing this came from (models/framings.json), or null if typed. */
+  readonly framing: string | null;
+  readonly orientation: Orientation;
+  /** Where the eyes sit: share of the frame height from the top; across, share from the left. */
+  readonly eyesAt: number;
+  readonly eyesAcross: number;
+}
+
+export interface Light {
+  /** Radians about the vertical, positive to the picture's left (camera left). */
+  readonly azimuth: number;
+  readonly elevation: number;
+  /** Diameter of the source over its distance: 0.05 hard .. 1 soft. */
+  readonly softness: number;
+}
+
+export interface Room {
+  /** Sitter's eyes to the backdrop. */
+  readonly backdrop: number;
+  /** Sitter's eyes to the wall behind the camera. */
+  readonly cameraWall: number;
+  /** Kept free behind the sensor mark for the photographer. */
+  readonly behindCamera: number;
+}
+
+export interface Session {
+  readonly version: typeof SESSION_VERSION;
+  readonly title: string;
+  readonly units: 'metric' | 'imperial';
+  readonly sitter: {
+    readonly model: string;
+    readonly changes: Readonly<Partial<Record<DimensionName, number>>>;
+    readonly pose: Pose;
+  };
+  readonly body: { readonly format: string; readonly megapixels: number };
+  /** Lens ids of models/lenses.json. */
+  readonly lenses: readonly string[];
+  readonly crop: Crop;
+  readonly kept: Kept;
+  readonly pictures: readonly Picture[];
+  readonly light: Light;
+  readonly room: Room;
+  readonly play: { readonly from: Letter; readonly to: Letter; readonly seconds: number };
+  /** Height of the print whose viewing distance is read. */
+  readonly printHeight: number;
+  readonly notes: string;
+}
