@@ -1,0 +1,91 @@
+import { useState } from 'react';
+import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
+import { words } from '../words';
+import { Slip } from './Slip';
+import { Do } from './words';
+
+export type Parsed = { ok: true; value: number } | { ok: false; why: string };
+export interface Offer {
+  readonly value: number;
+  readonly shown: string;
+}
+
+export interface EntryProps {
+  /** What is typed, for the field's label. */
+  label: string;
+  /** The text the field opens with. */
+  initial: string;
+  parse: (text: string) => Parsed;
+  onCommit: (value: number) => void;
+  /** A line under the field: what it does, or the caution that belongs to it. */
+  note?: string | undefined;
+  /** Usual values, each one press away. */
+  offers?: readonly Offer[] | undefined;
+}
+
+/** A field for one typed number. A wrong text stays where it is, with the reason below it. */
+export function Entry({ close, ...props }: EntryProps & { close: () => void }) {
+  const [text, setText] = useState(props.initial);
+  const [why, setWhy] = useState<string | null>(null);
+  const commit = () => {
+    const parsed = props.parse(text);
+    if (!parsed.ok) return setWhy(parsed.why);
+    props.onCommit(parsed.value);
+    close();
+  };
+  return (
+    <Form
+      onSubmit={(event) => {
+        event.preventDefault();
+        commit();
+      }}
+    >
+      <TextField
+        className="field"
+        value={text}
+        onChange={(next) => {
+          setText(next);
+          setWhy(null);
+        }}
+        isInvalid={why !== null}
+        validationBehavior="aria"
+        autoFocus
+      >
+        <Label className="unseen">{props.label}</Label>
+        <Input onFocus={(event) => event.currentTarget.select()} autoComplete="off" />
+        {why !== null && <FieldError className="slip-wrong">{why}</FieldError>}
+      </TextField>
+      {props.note && <p className="slip-note">{props.note}</p>}
+      <div className="row">
+        {props.offers?.map((offer) => (
+          <Do
+            key={offer.shown}
+            onPress={() => {
+              props.onCommit(offer.value);
+              close();
+            }}
+          >
+            {offer.shown}
+          </Do>
+        ))}
+        <Do main type="submit">
+          {words.controls.set}
+        </Do>
+      </div>
+    </Form>
+  );
+}
+
+/** A number in a sentence, changed by typing it. */
+export function TypedValue({
+  shown,
+  held,
+  disabled,
+  ...entry
+}: EntryProps & { shown: string; held?: boolean; disabled?: boolean }) {
+  return (
+    <Slip label={entry.label} shown={shown} held={held ?? false} disabled={disabled ?? false}>
+      {(close) => <Entry {...entry} close={close} />}
+    </Slip>
+  );
+}

@@ -1,0 +1,26 @@
+import type { ReactNode } from 'react';
+import { Button, type ButtonProps, ToggleButton } from 'react-aria-components';
+
+/** A word that acts. */
+export function Do({ main, ...props }: ButtonProps & { main?: boolean }) {
+  return <Button {...props} className={main ? 'do main' : 'do'} />;
+}
+
+/** A word that is on or off. */
+export function Toggle(props: {
+  on: boolean;
+  onChange: (on: boolean) => void;
+  children: ReactNode;
+  disabled?: boolean;
+}) {
+  return (
+    <ToggleButton
+      className="toggle"
+      isSelected={props.on}
+      onChange={props.onChange}
+      isDisabled={props.disabled ?? false}
+    >
+      {props.children}
+    </ToggleButton>
+  );
+}
