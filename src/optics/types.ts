@@ -83,5 +83,6 @@ export type RefusalReason =
   | 'lens-too-long'
   | 'aperture-too-wide'
   | 'aperture-too-small'
-  | 'behind-camera';
+  | 'behind-camera'
+  | 'camera-too-high';
 export type Result<T> = { readonly ok: true; readonly value: T } | Refusal;

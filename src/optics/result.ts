@@ -1,0 +1,45 @@
+import type { Refusal, RefusalReason, Result } from './types';
+
+export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+
+/** `limit` and `asked` in SI units. */
+export const refuse = (reason: RefusalReason, limit: number, asked: number): Refusal => ({
+  ok: false,
+  reason,
+  limit,
+  asked,
+});
+
+/** Applies a calculation that cannot fail to a result that can. */
+export const mapResult = <T, U>(result: Result<T>, calculate: (value: T) => U): Result<U> =>
+  result.ok ? ok(calculate(result.value)) : result;
+
+/** Goes on with a calculation that can fail itself. */
+export const andThen = <T, U>(result: Result<T>, go: (value: T) => Result<U>): Result<U> =>
+  result.ok ? go(result.value) : result;
+
+/** The first value that is not a finite number, as a refusal; null when all are. */
+export function notFinite(...values: number[]): Refusal | null {
+  const bad = values.find((value) => !Number.isFinite(value));
+  return bad === undefined ? null : refuse('not-a-number', 0, bad);
+}
+
+/** The first value that is not a finite number above 0, as a refusal; null when all are. */
+export function notPositive(...values: number[]): Refusal | null {
+  const unusable = notFinite(...values);
+  if (unusable) return unusable;
+  const bad = values.find((value) => value <= 0);
+  return bad === undefined ? null : refuse('not-positive', 0, bad);
+}
+
+/** The same for numbers that may be 0. */
+export function notNegative(...values: number[]): Refusal | null {
+  const unusable = notFinite(...values);
+  if (unusable) return unusable;
+  const bad = values.find((value) => value < 0);
+  return bad === undefined ? null : refuse('not-positive', 0, bad);
+}
+
+/** As `notPositive`, for a distance that may also be infinite (a far background). */
+export const notPositiveOrInfinite = (value: number): Refusal | null =>
+  value === Number.POSITIVE_INFINITY ? null : notPositive(value);
