@@ -1,4 +1,5 @@
 /** Sharpness from blur discs: nothing here is an approximation for far subjects. */
+import { notFocusable } from './lens';
 import {
   andThen,
   mapResult,
@@ -22,9 +23,7 @@ export interface FocusedLens {
 export const GREEN_LIGHT = metres(550e-9);
 
 function notFocused({ focal, fNumber, focus }: FocusedLens): Refusal | null {
-  const bad = notPositive(focal, fNumber, focus);
-  if (bad) return bad;
-  return focus <= focal ? refuse('inside-focal-length', focal, focus) : null;
+  return notPositive(fNumber) ?? notFocusable(focal, focus);
 }
 
 /**

@@ -1,5 +1,6 @@
 /** How much of the sitter the frame holds, and the frustum that holds it. */
-import { notFinite, notPositive, ok, refuse } from './result';
+import { notFocusable } from './lens';
+import { notFinite, notPositive, ok } from './result';
 import type { Frustum, Orientation, Result, SensorFormat, SensorSides } from './types';
 import { type Metre, metres, type Radian, radians } from './units';
 
@@ -41,10 +42,11 @@ export function focalForFrame(
 
 /** Frame height H = h (s - f) / f in the plane of focus, thin lens, metres. */
 export function frameForFocal(focal: Metre, focus: Metre, sensorHeight: Metre): Result<Metre> {
-  const bad = notPositive(focal, focus, sensorHeight);
-  if (bad) return bad;
-  if (focus <= focal) return refuse('inside-focal-length', focal, focus);
-  return ok(metres((sensorHeight * (focus - focal)) / focal));
+  return (
+    notPositive(sensorHeight) ??
+    notFocusable(focal, focus) ??
+    ok(metres((sensorHeight * (focus - focal)) / focal))
+  );
 }
 
 /** Focus distance s = f (1 + H/h) from which `focal` frames `frameHeight`, thin lens, metres. */

@@ -7,7 +7,8 @@ import { mapResult, notNegative, notPositive, ok, refuse } from './result';
 import type { Refusal, Result } from './types';
 import { type Metre, metres } from './units';
 
-function notInFrontOfFocus(focal: Metre, focus: Metre): Refusal | null {
+/** A focus that no lens of this focal length reaches, as a refusal. */
+export function notFocusable(focal: Metre, focus: Metre): Refusal | null {
   const bad = notPositive(focal, focus);
   if (bad) return bad;
   return focus <= focal ? refuse('inside-focal-length', focal, focus) : null;
@@ -15,12 +16,12 @@ function notInFrontOfFocus(focal: Metre, focus: Metre): Refusal | null {
 
 /** Image distance s' = f s / (s - f), metres. Refuses a focus at or inside the focal length. */
 export function imageDistance(focal: Metre, focus: Metre): Result<Metre> {
-  return notInFrontOfFocus(focal, focus) ?? ok(metres((focal * focus) / (focus - focal)));
+  return notFocusable(focal, focus) ?? ok(metres((focal * focus) / (focus - focal)));
 }
 
 /** Magnification m = f / (s - f) = s'/s. Refuses a focus at or inside the focal length. */
 export function magnification(focal: Metre, focus: Metre): Result<number> {
-  return notInFrontOfFocus(focal, focus) ?? ok(focal / (focus - focal));
+  return notFocusable(focal, focus) ?? ok(focal / (focus - focal));
 }
 
 /** Focal length f = s s' / (s + s') that draws the plane at `focus` sharp at `image`, metres. */
