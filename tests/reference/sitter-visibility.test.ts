@@ -1,0 +1,87 @@
+/**
+ * Rays against a mesh, checked where the answer is known in closed form.
+ * From distance D of its centre, a sphere of radius r shows the cap of points with n·v > 0:
+ * a share (1 - r/D)/2 of its area, and its outline is the circle of radius r sqrt(1 - (r/D)^2).
+ * For an ellipsoid with semi-axes a (across) and c (towards the camera) the polar plane of the
+ * camera point stands at z = c^2/D, where the section's half breadth is a sqrt(1 - (c/D)^2).
+ */
+import { describe, expect, it } from 'vitest';
+import { visibility } from '../../src/readings/visibility';
+import { REGION, type SitterMesh } from '../../src/sitter/types';
+
+/** An ellipsoid of latitude and longitude, exact positions and normals. */
+function ellipsoid(
+  [a, b, c]: readonly [number, number, number],
+  region: number,
+  [x0, y0, z0]: readonly [number, number, number] = [0, 0, 0],
+): SitterMesh {
+  const rows = 96;
+  const columns = 192;
+  const positions: number[] = [];
+  const normals: number[] = [];
+  const indices: number[] = [];
+  for (let i = 0; i <= rows; i++) {
+    for (let j = 0; j < columns; j++) {
+      const latitude = Math.PI * (i / rows - 0.5);
+      const longitude = (2 * Math.PI * j) / columns;
+      const unit = [
+        Math.cos(latitude) * Math.sin(longitude),
+        Math.sin(latitude),
+        Math.cos(latitude) * Math.cos(longitude),
+      ] as const;
+      positions.push(x0 + a * unit[0], y0 + b * unit[1], z0 + c * unit[2]);
+      const normal = [unit[0] / a, unit[1] / b, unit[2] / c] as const;
+      const length = Math.hypot(...normal);
+      normals.push(...normal.map((part) => part / length));
+      if (i === rows) continue;
+      const [p, q] = [i * columns + j, i * columns + ((j + 1) % columns)];
+      indices.push(p, q, q + columns, p, q + columns, p + columns);
+    }
+  }
+  return {
+    name: 'ellipsoid',
+    substance: 'skin',
+    positions: new Float32Array(positions),
+    normals: new Float32Array(normals),
+    colours: new Uint8Array(positions.length),
+    indices: new Uint32Array(indices),
+    regions: new Uint8Array(positions.length / 3).fill(region),
+  };
+}
+
+describe('rays against a mesh', () => {
+  it.each([0.15, 0.2, 0.4, 1, 4])('see (1 - r/D)/2 of a sphere from D = %f m', (distance) => {
+    const r = 0.1;
+    const sphere = ellipsoid([r, r, r], REGION.earLeft);
+    const seen = visibility([sphere], [0, 0, distance]).earLeft;
+    expect(seen?.here).toBeCloseTo((1 - r / distance) / 2, 3);
+    expect(seen?.far).toBeCloseTo(0.5, 3);
+    expect(seen?.ofFar).toBeCloseTo(1 - r / distance, 2);
+  });
+
+  it.each([0.25, 0.4, 1, 4])('find the outline of an ellipsoid from D = %f m', (distance) => {
+    const [a, b, c] = [0.07, 0.11, 0.1];
+    const face = ellipsoid([a, b, c], REGION.face);
+    const seen = visibility([face], [0, 0, distance]).faceBreadth;
+    expect(seen).toBeCloseTo(Math.sqrt(1 - (c / distance) ** 2), 3);
+  });
+
+  it('let what stands between hide what is behind, in the near and in the far view', () => {
+    const ball = ellipsoid([0.02, 0.02, 0.02], REGION.earLeft);
+    const hair = { ...ellipsoid([0.05, 0.05, 0.01], 0, [0, 0, 0.2]), substance: 'hair' as const };
+    const seen = visibility([ball, hair], [0, 0, 1]).earLeft;
+    expect(seen).toEqual({ here: 0, far: 0, ofFar: null });
+    const aside = {
+      ...ellipsoid([0.05, 0.05, 0.01], 0, [0.2, 0, 0.2]),
+      substance: 'hair' as const,
+    };
+    expect(visibility([ball, aside], [0, 0, 1]).earLeft?.ofFar).toBeCloseTo(0.98, 2);
+  });
+
+  it('leave the order of the mesh they are given alone', () => {
+    const sphere = ellipsoid([0.1, 0.1, 0.1], REGION.earLeft);
+    const before = sphere.indices.slice();
+    visibility([sphere], [0, 0, 1]);
+    expect(sphere.indices).toEqual(before);
+  });
+});
