@@ -1,0 +1,246 @@
+import type { ReactNode } from 'react';
+import type { Hold, Kept, Letter } from '../../session/types';
+
+/** English. Short sentences, cause before effect, a unit with each number. */
+export const en = {
+  name: 'Standpoint',
+  controls: { set: 'Set', close: 'Close', cancel: 'Stop', done: 'Done' },
+  head: {
+    saved: (time: string) => `Saved at ${time}`,
+    unsaved: 'Not saved yet',
+    undo: 'Undo',
+    redo: 'Redo',
+    undoOf: (label: string) => `Undo: ${label}`,
+    redoOf: (label: string) => `Redo: ${label}`,
+    still: 'Save a still',
+    link: 'Copy link',
+    linkCopied: 'Link copied',
+    startAgain: 'Start again',
+    startAgainNote: 'Back to the demo session. Undo brings yours back.',
+    title: 'Title of the session',
+  },
+  notices: {
+    loading: 'The sitter is being fetched.',
+    noSculpture: (why: string) =>
+      `The sitter could not be fetched (${why}). Reload the page to try again.`,
+    noPictures: (why: string) =>
+      `This browser cannot draw the pictures: ${why} The readings and the rail work all the same.`,
+    dismiss: 'Put away',
+    openAnyway: 'Try again',
+  },
+  compare: {
+    heading: 'Compare: one crop from several standpoints',
+    pictures: 'Pictures',
+    side: 'Set-up and readings',
+    fromEyes: 'from the eyes',
+    lens: (focal: string) => `${focal} lens`,
+    frame: (height: string) => `${height} frame`,
+    standpointOf: (letter: Letter) => `Standpoint ${letter}, from the eyes to the lens`,
+    standpointNote:
+      'Straight from the midpoint between the pupils to the lens. Write m, cm, ft or in.',
+    tooNear: 'So near, the lens and your hand come close to a face. Ask first, and move slowly.',
+    focalOf: (letter: Letter) => `Focal length of ${letter}`,
+    focalNote: 'The thin-lens mark: what a simple lens would carry at this crop.',
+    frameOf: (letter: Letter) => `Frame height of ${letter}, at the eyes`,
+    apertureOf: (letter: Letter) => `Aperture of ${letter}`,
+    moreOf: (letter: Letter) => `More of ${letter}`,
+    angle: (angle: string, side: 'above' | 'below') =>
+      `The camera sees the face from ${angle} ${side}.`,
+    twoDiffer: (what: string) =>
+      `Not the distance alone differs here: ${what}. The change you see comes from both.`,
+    setup: (v: {
+      sitter: ReactNode;
+      turned: ReactNode;
+      framing: ReactNode;
+      frame: ReactNode;
+      orientation: ReactNode;
+      format: ReactNode;
+      eyes: ReactNode;
+      hold: ReactNode;
+      person: 'her' | 'him' | 'them';
+    }): ReactNode => (
+      <>
+        A {v.sitter}, {v.turned}, in a {v.framing}: {v.frame} of {v.person} fills an {v.orientation}{' '}
+        frame on {v.format}, the eyes {v.eyes}. The crop is held by {v.hold}, so only the standpoint
+        changes the face.
+      </>
+    ),
+    setupMore: 'Light, room and kit',
+    light: (v: { azimuth: ReactNode; elevation: ReactNode; softness: ReactNode }): ReactNode => (
+      <>
+        The key light stands {v.azimuth}, {v.elevation} above the eyes; it is {v.softness}.
+      </>
+    ),
+    room: (v: { backdrop: ReactNode; wall: ReactNode; kept: ReactNode }): ReactNode => (
+      <>
+        The backdrop hangs {v.backdrop} behind the eyes. The wall behind the camera is {v.wall}{' '}
+        before them; {v.kept} of that is kept for you.
+      </>
+    ),
+    kit: (v: { lenses: ReactNode; megapixels: ReactNode }): ReactNode => (
+      <>
+        The kit holds {v.lenses}, on a body of {v.megapixels}.
+      </>
+    ),
+    reading: (v: { print: ReactNode; units: ReactNode }): ReactNode => (
+      <>
+        A print is {v.print} high. Lengths are shown in {v.units}.
+      </>
+    ),
+    labels: {
+      sitter: 'Sitter',
+      turn: 'How the sitter faces the camera',
+      framing: 'Framing',
+      frame: 'Frame height at the eyes',
+      orientation: 'Upright or lying',
+      format: 'Sensor format',
+      eyes: 'Where the eyes sit in the frame',
+      hold: 'What holds the crop equal',
+      azimuth: 'Direction of the key light',
+      elevation: 'Height of the key light',
+      softness: 'Softness of the key light',
+      backdrop: 'Backdrop, behind the eyes',
+      wall: 'Wall behind the camera, from the eyes',
+      kept: 'Kept for you behind the sensor mark',
+      lenses: 'Lenses of the kit',
+      megapixels: 'Megapixels of the body',
+      print: 'Height of the print',
+      units: 'Units',
+      kept_: 'What a moved handle keeps',
+    },
+    orientations: { portrait: 'upright', landscape: 'lying' },
+    eyesAt: (percent: string) => `${percent} from the top`,
+    eyesNote: 'A third from the top is usual for a headshot.',
+    holds: {
+      'frame-height': ['frame height', 'Both frames show the same height at the eyes.'],
+      'head-height': ['head height', 'Crown to chin, as drawn, is equal in both.'],
+      'pupil-distance': ['pupil distance', 'The pupils are equally far apart in both.'],
+    } satisfies Record<Hold, [string, string]>,
+    kepts: {
+      crop: ['the crop', 'The focal length follows the standpoint.'],
+      lens: ['the lens', 'The focal length stays; the frame follows the standpoint.'],
+      standpoint: ['the standpoint', 'The handles stay; focal length and frame follow each other.'],
+    } satisfies Record<Kept, [string, string]>,
+    facing: 'facing the camera',
+    turned: (parts: string[]) => parts.join(' and '),
+    turnLeft: (a: string) => `turned ${a} to the picture’s right`,
+    turnRight: (a: string) => `turned ${a} to the picture’s left`,
+    nodUp: (a: string) => `raised ${a}`,
+    nodDown: (a: string) => `lowered ${a}`,
+    turnField: 'Turn of the head, degrees (to the picture’s right is +)',
+    nodField: 'Head up (+) or down (−), degrees',
+    bodyField: 'Turn of the whole figure, degrees',
+    azimuthSide: (a: string, side: 'left' | 'right') => `${a} to the picture’s ${side}`,
+    azimuthFront: 'straight in front',
+    soft: (share: number) =>
+      share < 0.15 ? 'hard' : share < 0.35 ? 'half soft' : share < 0.65 ? 'soft' : 'very soft',
+    softNote: 'The width of the light over its distance: 5 % is hard, 100 % is very soft.',
+    lightCaution: 'Keep bright lamps out of the line of sight, and secure stands and cables.',
+    megapixels: (n: string) => `${n} megapixels`,
+    units: { metric: 'metres', imperial: 'feet and inches' },
+    noLenses: 'no lenses',
+  },
+  picture: {
+    camera: (v: { height: ReactNode; tilt: ReactNode }): ReactNode => (
+      <>
+        The camera stands {v.height}, its axis {v.tilt}.
+      </>
+    ),
+    height: {
+      label: (letter: Letter) => `Camera height of ${letter}, against the eyes`,
+      level: 'at eye height',
+      above: (h: string) => `${h} above the eyes`,
+      below: (h: string) => `${h} below the eyes`,
+      note: 'Above is +, below is −. The face is then seen from another angle, more so from near.',
+      caution: 'A raised camera wants a firm support. Nobody stands below it.',
+    },
+    tilt: {
+      label: (letter: Letter) => `Tilt of ${letter}, degrees`,
+      level: 'level',
+      up: (a: string) => `tilted up ${a}`,
+      down: (a: string) => `tilted down ${a}`,
+      note: 'Up is +, down is −. A tilt about the lens changes no proportion of the face, only the frame.',
+    },
+    lens: (v: { lens: ReactNode }): ReactNode => <>Taken with {v.lens}.</>,
+    lensLabel: (letter: Letter) => `Lens of ${letter}`,
+    anyLens: 'any lens of the kit',
+    cut: (v: { focal: ReactNode }): ReactNode => (
+      <>Stay back and crop: the framing is cut out of the wider picture of a {v.focal} lens.</>
+    ),
+    stayBack: 'Stay back and crop',
+    stayBackLabel: (letter: Letter) => `The lens that ${letter} is cut from`,
+    stayBackNote: 'The same perspective with a shorter lens; pixels are what it costs.',
+    wholeFrame: 'Fill the frame again',
+    match: (other: Letter) => `Match the look of ${other}`,
+    takeDown: 'Take this picture down',
+    saveAlone: 'Save this picture alone',
+  },
+  readings: {
+    caption: 'Readings of the pictures',
+    what: 'What changes',
+    whatOne: 'What it shows',
+    change: (a: Letter, b: Letter) => `${a} against ${b}`,
+    all: (n: number) => `All ${n} readings`,
+    fewer: 'The main readings',
+    formulas: 'How each is computed',
+    noFormulas: 'Hide the formulas',
+    copyText: 'Copy the table',
+    copyCsv: 'Copy as CSV',
+    copied: 'Copied',
+    notCopied: 'The browser did not allow copying.',
+    caution: 'Readings are for photographs, not for medical or identity decisions.',
+    any: (v: { a: ReactNode; b: ReactNode }): ReactNode => (
+      <>
+        {v.a} over {v.b}
+      </>
+    ),
+    landmark: 'Landmark',
+    gainTitle: 'Wanted gain',
+    gain: (v: { gain: ReactNode; distance: string }): ReactNode => (
+      <>
+        For the nose to gain {v.gain} over the ears, stand {v.distance} from the eyes.
+      </>
+    ),
+    gainLabel: 'Wanted gain of the nose over the ears, percent',
+  },
+  looks: {
+    title: 'Look closer:',
+    outline: 'outline of the other',
+    wipe: 'wipe',
+    blink: 'blink',
+    landmarks: 'landmarks',
+    stretch: 'stretch',
+    wipeAt: 'Where the wipe stands',
+    stretchSays:
+      'Each ring is a small ball at the same distance. The wide view draws it longer towards the edge; that belongs to the flat picture, not to the standpoint.',
+  },
+  rail: {
+    title: 'The room, to scale',
+    even: 'even',
+    stretched: 'stretched near',
+    keeps: (kept: ReactNode): ReactNode => <>A moved handle keeps {kept}</>,
+    hang: 'Hang another picture',
+    play: (from: Letter, to: Letter) => `Play the move, ${from} to ${to}`,
+    pause: 'Pause',
+    at: 'Place in the move',
+    seconds: 'Length of the move, seconds',
+    shownSeconds: (s: string) => `${s} s`,
+    step: 'Step through the move',
+  },
+  still: {
+    title: 'Save a still',
+    what: 'Pictures side by side, with letters and captions, rendered at the size you choose.',
+    width: 'Width, pixels',
+    widthWrong: (least: number, most: number) =>
+      `The width is a whole number from ${least} to ${most}.`,
+    captions: 'with captions',
+    save: 'Save the PNG',
+    rendering: (percent: string) => `Rendering, ${percent} done`,
+    failed: (why: string) => `The still could not be made: ${why}. Try a smaller width.`,
+    stopped: 'Stopped. Nothing was saved.',
+    saved: (name: string) => `Saved as ${name}.`,
+    description: (pictures: string) =>
+      `Rendered comparison of portrait perspective. ${pictures} Computed with a pinhole at the entrance pupil; not a photograph.`,
+  },
+  alt: (letter: Letter, says: string) => `Picture ${letter}. ${says}`,
+};
