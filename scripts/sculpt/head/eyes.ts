@@ -1,0 +1,105 @@
+import {
+  bell,
+  clamp,
+  curve,
+  ellipsoid,
+  joinTube,
+  mix,
+  smoothMax,
+  smoothMin,
+  softAbs,
+  step,
+  tube,
+} from '../field';
+import { GLOBE_DEPTH, type HeadShape } from './shape';
+
+/**
+ * The opening between the lids, in millimetres from the pupil, `dx` outwards. Negative inside.
+ * 30 mm wide; the upper lid covers the iris' top by about 1.5 mm, the lower lid touches it.
+ */
+export interface LidOpening {
+  distance(dx: number, dy: number): number;
+  upper(dx: number): number;
+  lower(dx: number): number;
+  readonly inner: number;
+  readonly outer: number;
+}
+
+export function lidOpening(shape: HeadShape): LidOpening {
+  const f = shape.femininity;
+  const inner = -15.2;
+  const outer = 14.3;
+  const upperCurve = curve([
+    [inner, -2.2],
+    [-13.2, -0.2],
+    [-10, 2.3],
+    [-6, 4],
+    [-1.5, mix(4.55, 4.8, f)],
+    [4, mix(4.2, 4.6, f)],
+    [8.5, mix(3.2, 3.6, f)],
+    [12, mix(1.9, 2.3, f)],
+    [outer, mix(0.5, 0.9, f)],
+  ]);
+  const lowerCurve = curve([
+    [inner, -2.2],
+    [-12.8, -3],
+    [-9, -4.2],
+    [-4, -5.3],
+    [1.5, -5.7],
+    [6, -5.2],
+    [10, -3.5],
+    [12.8, -1.3],
+    [outer, mix(0.5, 0.9, f)],
+  ]);
+  return {
+    inner,
+    outer,
+    upper: upperCurve,
+    lower: lowerCurve,
+    distance: (dx, dy) => {
+      const ends = Math.max(inner - dx, dx - outer);
+      const lids = Math.max(dy - upperCurve(dx), lowerCurve(dx) - dy);
+      return ends > 0 ? Math.hypot(ends, Math.max(0, lids)) : Math.max(lids, ends);
+    },
+  };
+}
+
+/**
+ * Digs the orbit, lays the lids over the globe and opens them. Takes true millimetres (eyes are
+ * not scaled with the head).
+ */
+export function lids(shape: HeadShape): (d: number, x: number, y: number, z: number) => number {
+  const f = shape.femininity;
+  const pupil = shape.interpupillary / 2;
+  const opening = lidOpening(shape);
+  // Fullness between crease and brow.
+  const fold = tube([
+    [-14, 10.5, 0.5, 2],
+    [-8, 12.6, 0.6, 3],
+    [1, 13.6, -1.4, 3.9],
+    [10.5, 11.2, -7, 3.9],
+    [17, 4.5, -14.5, 3],
+  ]);
+  const creaseAt = mix(3.2, 4.2, f);
+  return (d0, x, y, z) => {
+    if (z < -45 || y > 45 || y < -40 || Math.abs(x) > 62) return d0;
+    const ax = softAbs(x);
+    const ex = ax - pupil;
+    let d = smoothMax(d0, -ellipsoid(ex, y, z, 2, -1, 13, 19, 13, 17.5), 13);
+    d = smoothMax(d, -ellipsoid(ex, y, z, -13.5, -4, 13.5, 6.5, 8.5, 11.5), 11);
+    const near = ex * ex + y * y + (z + 12) * (z + 12);
+    if (near > 1700) return d;
+    d = smoothMin(d, ellipsoid(ex, y, z, -0.3, -0.2, -GLOBE_DEPTH, 17.6, 14.4, 13.9), 6);
+    d = joinTube(d, fold, ex, y, z, 6);
+    if (near > 1200 || z < -15) return d;
+    const floor = ellipsoid(ex, y, z, 0, 0, -GLOBE_DEPTH - 2, 17.4, 11.4, 11.4);
+    d = smoothMax(d, -smoothMax(opening.distance(ex, y) * 0.9, -floor, 1), 1.2);
+    // Crease over the upper lid.
+    const dx = clamp(ex, opening.inner, opening.outer);
+    const reach = step(-15, -7, ex) * step(18, 8, ex) * step(-14, -7, z);
+    d += mix(0.8, 0.7, f) * bell(y - opening.upper(dx) - creaseAt, 0.85) * reach;
+    // Hollow under the lower lid, very slight.
+    d += 0.35 * bell(y - opening.lower(dx) + 5.5, 1.6) * step(-15, -8, ex) * step(16, 9, ex);
+    return d;
+  };
+}

@@ -1,0 +1,48 @@
+import { bell, clamp, ellipsoid, softAbs, step } from '../field';
+import { lidOpening } from './eyes';
+import { mouth } from './mouth';
+import type { HeadShape } from './shape';
+
+/** Shares of colour on the skin, each 0..1. */
+export interface Masks {
+  readonly lips: number;
+  /** The dark of the closed mouth's line. */
+  readonly parting: number;
+  readonly brow: number;
+  readonly blush: number;
+  /** Rim of the lids where the lashes stand. */
+  readonly lash: number;
+  /** Wet pink of the lids' rims and inner corner. */
+  readonly lidRim: number;
+}
+
+export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) => Masks {
+  const [sx, sy, sz] = shape.scale;
+  const lips = mouth(shape);
+  const opening = lidOpening(shape);
+  const pupil = shape.interpupillary / 2;
+  return (X, Y, Z) => {
+    const ax = softAbs(X / sx);
+    const y = Y / sy;
+    const z = Z / sz;
+    const front = step(-22, -14, z);
+    const ex = Math.abs(X) - pupil;
+    const gap = Math.abs(ex) < 22 && Math.abs(Y) < 16 && Z > -26 ? opening.distance(ex, Y) : 9;
+    const upper = Y > opening.lower(clamp(ex, opening.inner, opening.outer)) + 3 ? 1 : 0;
+    const cheek = bell(Math.hypot(ax - 43, y + 29, z + 14), 15) * 0.6;
+    const tip = bell(Math.hypot(ax, y + 29, z - 33), 11) * 0.4;
+    const ear = ax > 74 && z < -66 ? 0.5 * step(73, 82, ax) : 0;
+    const chin = bell(Math.hypot(ax, y + 93, z - 11), 12) * 0.15;
+    return {
+      lips: front * lips.red(ax, y),
+      parting: front * lips.parting(ax, y),
+      brow: 0,
+      blush: clamp(cheek + tip + ear + chin),
+      lash: upper * step(1.1, 0.1, gap),
+      lidRim:
+        step(0.9, 0.1, gap) * (1 - upper * 0.4) +
+        (1 - step(0.9, 0.1, gap)) *
+          step(2, 0, ellipsoid(ex, Y, Z, opening.inner + 2, -1.6, -4, 2.6, 2, 4)),
+    };
+  };
+}

@@ -1,0 +1,86 @@
+import { clamp, mix } from '../field';
+import type { Eyeball } from '../head/eyeball';
+import type { HeadParts } from '../head/parts';
+import type { TriangleMesh } from '../mesh';
+
+type Rgb = [number, number, number];
+const linear = (hex: string): Rgb => {
+  const n = Number.parseInt(hex.slice(1), 16);
+  return [n >> 16, (n >> 8) & 255, n & 255].map((c) => {
+    const v = c / 255;
+    return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
+  }) as Rgb;
+};
+
+const SKIN = linear('#d9b29c');
+const LIPS = linear('#b57266');
+const WHITE = linear('#d6cdc4');
+const IRIS = linear('#6b5238');
+const RING = linear('#2e231b');
+const PUPIL = linear('#0b0908');
+
+const blend = (a: Rgb, b: Rgb, t: number): Rgb => [
+  mix(a[0], b[0], t),
+  mix(a[1], b[1], t),
+  mix(a[2], b[2], t),
+];
+
+/** Linear colours of the skin for the preview, occlusion included. */
+export function skinColours(mesh: TriangleMesh, parts: HeadParts): Float32Array {
+  const { positions: P, normals: N } = mesh;
+  const out = new Float32Array(P.length);
+  for (let i = 0; i < P.length; i += 3) {
+    const [x, y, z] = [P[i], P[i + 1], P[i + 2]] as Rgb;
+    const [nx, ny, nz] = [N[i], N[i + 1], N[i + 2]] as Rgb;
+    const m = parts.masks(x, y, z);
+    const open = parts.occlusion(x, y, z, nx, ny, nz);
+    let c = blend(SKIN, LIPS, 0.62 * m.lips);
+    c = blend(c, [c[0] * 0.95, c[1] * 0.62, c[2] * 0.58], 0.7 * m.lidRim);
+    c = blend(c, [0.09, 0.035, 0.028], 0.6 * m.parting);
+    c = blend(c, [0.03, 0.02, 0.018], 0.75 * m.lash);
+    const shade: Rgb = [open ** 0.75, open ** 1.05, open ** 1.15];
+    out[i] = c[0] * mix(0.16, 1, shade[0]);
+    out[i + 1] = c[1] * (1 - 0.2 * m.blush) * mix(0.16, 1, shade[1]);
+    out[i + 2] = c[2] * (1 - 0.22 * m.blush) * mix(0.16, 1, shade[2]);
+  }
+  return out;
+}
+
+/** One colour darkened where the surface is enclosed. */
+export function plainColours(
+  mesh: TriangleMesh,
+  hex: string,
+  open: (i: number) => number,
+): Float32Array {
+  const base = linear(hex);
+  const out = new Float32Array(mesh.positions.length);
+  for (let i = 0; i < out.length; i++)
+    out[i] = (base[i % 3] as number) * mix(0.3, 1, open(Math.floor(i / 3)));
+  return out;
+}
+
+export function eyeColours(eye: Eyeball): Float32Array {
+  const out = new Float32Array(eye.positions.length);
+  for (let v = 0; v < eye.pupil.length; v++) {
+    const [pupil, iris, limbus, streak, blush] = [
+      eye.pupil[v],
+      eye.iris[v],
+      eye.limbus[v],
+      eye.streak[v],
+      eye.blush[v],
+    ] as [number, number, number, number, number];
+    let c = blend(WHITE, [WHITE[0] * 0.9, WHITE[1] * 0.62, WHITE[2] * 0.58], 0.6 * blush);
+    const glow = 1 + 0.25 * streak;
+    c = blend(c, [IRIS[0] * glow, IRIS[1] * glow, IRIS[2] * glow], iris);
+    c = blend(c, RING, 0.75 * limbus);
+    c = blend(c, PUPIL, pupil);
+    // The upper lid's shadow on the ball.
+    const y = eye.positions[3 * v + 1] as number;
+    const shade = mix(1, 0.45, clamp((y - 1.2) / 4.2)) * mix(1, 0.8, clamp((-y - 4) / 3));
+    out.set(
+      c.map((k) => k * shade),
+      3 * v,
+    );
+  }
+  return out;
+}

@@ -1,0 +1,125 @@
+/**
+ * A look at the sculpture without the app: polygonises a head, draws it in a headless browser and
+ * writes a contact sheet.
+ *   tsx scripts/sculpt/preview/main.ts --shape female --fine 1.2 --sheet front --out /tmp/sheet.png
+ */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { chromium } from '@playwright/test';
+import { skinGrid } from '../head/grid';
+import { headParts } from '../head/parts';
+import { SHAPES } from '../head/shape';
+import type { TriangleMesh } from '../mesh';
+import { polygonise } from '../nets';
+import { eyeColours, skinColours } from './colour';
+import { SHEETS } from './sheets';
+
+const { values: options } = parseArgs({
+  options: {
+    shape: { type: 'string', default: 'female' },
+    fine: { type: 'string', default: '1.2' },
+    sheet: { type: 'string', default: 'turn' },
+    hair: { type: 'string', default: '' },
+    clay: { type: 'boolean', default: false },
+    out: { type: 'string', default: '/tmp/sculpture.png' },
+  },
+});
+
+interface Part extends TriangleMesh {
+  readonly name: string;
+  readonly substance: 'skin' | 'hair' | 'brows' | 'eye';
+  readonly colours: Float32Array;
+}
+
+function build(): Part[] {
+  const shape = SHAPES[options.shape === 'male' ? 'male' : 'female'];
+  const parts = headParts(shape);
+  const started = performance.now();
+  const skin = polygonise(parts.skin, skinGrid(shape, Number(options.fine)));
+  console.log(
+    `skin: ${skin.indices.length / 3} triangles, ${Math.round(performance.now() - started)} ms`,
+  );
+  const out: Part[] = [
+    { name: 'skin', substance: 'skin', ...skin, colours: skinColours(skin, parts) },
+  ];
+  const eye = parts.eyes();
+  const colours = eyeColours(eye);
+  for (const side of [1, -1]) {
+    const positions = eye.positions.slice();
+    for (let i = 0; i < positions.length; i += 3)
+      (positions[i] as number) += (side * shape.interpupillary) / 2;
+    out.push({
+      name: side > 0 ? 'eyeLeft' : 'eyeRight',
+      substance: 'eye',
+      positions,
+      normals: eye.normals,
+      indices: eye.indices,
+      colours,
+    });
+  }
+  return out;
+}
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+const sheet = SHEETS[options.sheet];
+if (!sheet) throw new RangeError(`no sheet "${options.sheet}": ${Object.keys(SHEETS).join(', ')}`);
+const parts = build();
+const files = new Map<string, Buffer>();
+for (const part of parts)
+  for (const key of ['positions', 'normals', 'colours', 'indices'] as const) {
+    const a = part[key];
+    files.set(`/data/${part.name}.${key}`, Buffer.from(a.buffer, a.byteOffset, a.byteLength));
+  }
+files.set(
+  '/job.json',
+  Buffer.from(
+    JSON.stringify({
+      ...sheet,
+      clay: options.clay,
+      parts: parts.map(({ name, substance }) => ({ name, substance })),
+    }),
+  ),
+);
+files.set('/page.js', readFileSync(here('./page.js')));
+files.set(
+  '/',
+  Buffer.from(
+    '<!doctype html><style>body{margin:0}</style><script type="importmap">{"imports":{"three":"/three/three.module.js"}}</script><script type="module" src="/page.js"></script>',
+  ),
+);
+
+const browser = await chromium.launch({
+  executablePath: '/usr/bin/chromium',
+  args: [
+    '--no-sandbox',
+    '--use-angle=swiftshader',
+    '--enable-unsafe-swiftshader',
+    '--force-color-profile=srgb',
+  ],
+});
+try {
+  const page = await browser.newPage({ viewport: { width: sheet.width, height: sheet.height } });
+  page.on('console', (m) => console.log(m.text()));
+  page.on('pageerror', (e) => console.error(e));
+  await page.route('**/*', (route) => {
+    const path = new URL(route.request().url()).pathname;
+    const three = path.match(/^\/three\/([\w.]+)$/);
+    const body = three
+      ? readFileSync(here(`../../../node_modules/three/build/${three[1]}`))
+      : files.get(path);
+    if (!body) return route.fulfill({ status: 404 });
+    const contentType =
+      path === '/'
+        ? 'text/html'
+        : path.endsWith('.js')
+          ? 'text/javascript'
+          : 'application/octet-stream';
+    return route.fulfill({ body, contentType });
+  });
+  await page.goto('http://sculpture.test/');
+  await page.waitForFunction('window.done', undefined, { timeout: 120_000 });
+  await page.screenshot({ path: options.out });
+} finally {
+  await browser.close();
+}
