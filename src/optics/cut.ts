@@ -4,7 +4,7 @@
  */
 import { focalForFrame, type Part } from './framing';
 import { imageDistance } from './lens';
-import { andThen, mapResult, notPositive, ok, refuse } from './result';
+import { above, andThen, mapResult, notPositive, ok, refuse } from './result';
 import type { Frustum, Result, SensorSides } from './types';
 import { type Metre, metres } from './units';
 
@@ -43,7 +43,7 @@ export function cutFrom(request: CutRequest): Result<Cut> {
   if (bad) return bad;
   return andThen(focalForFrame(frameHeight, focus, sensor.height), (needed) =>
     andThen(imageDistance(focal, focus), (image) => {
-      if (focal > needed * (1 + 1e-9)) return refuse('lens-too-long', needed, focal);
+      if (above(focal, needed)) return refuse('lens-too-long', needed, focal);
       return mapResult(imageDistance(needed, focus), (neededImage) => {
         const linearShare = Math.min(1, image / neededImage);
         const pixelsHigh =
@@ -80,5 +80,5 @@ export function partWithin(whole: Frustum, wanted: Frustum): Result<Part> {
     y1: (whole.top - wanted.bottom) / height,
   };
   const beyond = Math.max(-part.x0, part.x1 - 1, -part.y0, part.y1 - 1);
-  return beyond > 1e-9 ? refuse('lens-too-long', 0, beyond) : ok(part);
+  return above(1 + beyond, 1) ? refuse('lens-too-long', 0, beyond) : ok(part);
 }

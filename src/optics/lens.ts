@@ -3,7 +3,7 @@
  * Gaussian lens equation 1/f = 1/s + 1/s'. What a real lens does differently
  * stands in real-lens.ts.
  */
-import { mapResult, notNegative, notPositive, ok, refuse } from './result';
+import { below, mapResult, notNegative, notPositive, ok, refuse } from './result';
 import type { Refusal, Result } from './types';
 import { type Metre, metres } from './units';
 
@@ -46,9 +46,9 @@ export function markDistance(focal: Metre, focus: Metre): Result<Metre> {
 export function focusForMarkDistance(focal: Metre, tape: Metre): Result<Metre> {
   const bad = notPositive(focal, tape);
   if (bad) return bad;
-  const square = tape * (tape - 4 * focal);
-  if (square < 0) return refuse('too-near-to-focus', 4 * focal, tape);
-  return ok(metres((tape + Math.sqrt(square)) / 2));
+  const nearest = 4 * focal;
+  if (below(tape, nearest)) return refuse('too-near-to-focus', nearest, tape);
+  return ok(metres((tape + Math.sqrt(tape * Math.max(0, tape - nearest))) / 2));
 }
 
 /** Effective f-number N (1 + m/p), with pupil magnification p (1 for a thin lens). */

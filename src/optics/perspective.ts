@@ -58,7 +58,8 @@ export function distanceForGain(zA: Metre, zB: Metre, wanted: number): Result<Me
   const beyondA = (zA - zB) / wanted;
   if (!(beyondA > 0 && Number.isFinite(beyondA))) return refuse('not-positive', 0, wanted);
   const distance = metres(zA + beyondA);
-  return notBeforeLens(distance, zA, zB) ?? ok(distance);
+  const nearest = Math.max(0, zA, zB);
+  return distance > nearest ? ok(distance) : refuse('behind-camera', nearest, distance);
 }
 
 /** Depths of two landmarks of one sitter, A over B. */

@@ -4,7 +4,7 @@
  * is missing the thin lens stands in for it.
  */
 import { focusForMarkDistance, markDistance } from './lens';
-import { andThen, mapResult, notPositive, ok, refuse } from './result';
+import { above, andThen, below, mapResult, notPositive, ok, refuse } from './result';
 import type { Lens, Refusal, Result } from './types';
 import { type Metre, metres } from './units';
 
@@ -18,11 +18,6 @@ export interface LensState {
   /** m s: the distance that, with the sensor's side, gives the angle of view, metres. */
   readonly imageDistance: Metre;
 }
-
-// Values typed or solved for may miss an engraved limit by rounding alone.
-const ROUNDING = 1e-9;
-const below = (value: number, limit: number) => value < limit * (1 - ROUNDING);
-const above = (value: number, limit: number) => value > limit * (1 + ROUNDING);
 
 /**
  * A figure known at both ends of a zoom, at a mark between them: its logarithm runs linearly

@@ -18,6 +18,11 @@ export const mapResult = <T, U>(result: Result<T>, calculate: (value: T) => U): 
 export const andThen = <T, U>(result: Result<T>, go: (value: T) => Result<U>): Result<U> =>
   result.ok ? go(result.value) : result;
 
+// A value that was solved for may miss its limit by rounding alone.
+const ROUNDING = 1e-9;
+export const below = (value: number, limit: number) => value < limit * (1 - ROUNDING);
+export const above = (value: number, limit: number) => value > limit * (1 + ROUNDING);
+
 /** The first value that is not a finite number, as a refusal; null when all are. */
 export function notFinite(...values: number[]): Refusal | null {
   const bad = values.find((value) => !Number.isFinite(value));
