@@ -20,9 +20,8 @@ export interface Unreadable {
   /** One sentence for the screen: what is wrong and what would do. */
   readonly why: string;
 }
-export type Parsed<Name extends string> =
-  | ({ readonly ok: true } & Readonly<Record<Name, number>>)
-  | Unreadable;
+/** `value` in SI: metres, radians, or a plain number. */
+export type Parsed = { readonly ok: true; readonly value: number } | Unreadable;
 
 const SPELLINGS: Readonly<Record<LengthUnit, string>> = {
   mm: 'mm|millimet(?:re|er)s?',
@@ -119,10 +118,7 @@ const notALength = (text: string): Unreadable => ({
  * A number without a unit takes `unit` (metres unless told); after feet it means inches.
  * The sign may be a hyphen or a minus; what range makes sense is the caller's to say.
  */
-export function parseLength(
-  text: string,
-  { unit = 'm' }: { unit?: LengthUnit } = {},
-): Parsed<'metres'> {
+export function parseLength(text: string, { unit = 'm' }: { unit?: LengthUnit } = {}): Parsed {
   const tidy = plain(text);
   const signed = /^([+-]?)\s*(.*)$/s.exec(tidy);
   const sign = signed?.[1] === '-' ? -1 : 1;
@@ -141,7 +137,7 @@ export function parseLength(
     if ('twoWays' in number) return eitherWay(text, number.twoWays, own);
     metres += number.value * METRES_PER[own];
   }
-  return { ok: true, metres: sign * metres };
+  return { ok: true, value: sign * metres };
 }
 
 function eitherWay(
@@ -156,43 +152,35 @@ function eitherWay(
   };
 }
 
-/** One number with an optional mark before or after it; shared by the simple quantities. */
-function parseMarked<Name extends string>(
+/** One number with an optional mark after it; shared by the simple quantities. */
+function parseMarked(
   text: string,
-  name: Name,
   pattern: RegExp,
   convert: (value: number, mark: string) => number,
   refusal: string,
-): Parsed<Name> {
-  const match = pattern.exec(plain(text));
-  const number = match?.groups ? readNumber(match.groups.number ?? '') : null;
-  if (!match?.groups || !number) return { ok: false, why: `"${text.trim()}" ${refusal}` };
+): Parsed {
+  const groups = pattern.exec(plain(text))?.groups;
+  const number = readNumber(groups?.number ?? '');
+  if (!groups || !number) return { ok: false, why: `"${text.trim()}" ${refusal}` };
   if ('twoWays' in number) return eitherWay(text, number.twoWays, '');
-  const value = convert(number.value, (match.groups.mark ?? '').toLowerCase());
-  const signed = match.groups.sign === '-' ? -value : value;
-  return { ok: true, [name]: signed } as { readonly ok: true } & Readonly<Record<Name, number>>;
+  const value = convert(number.value, (groups.mark ?? '').toLowerCase());
+  return { ok: true, value: groups.sign === '-' ? -value : value };
 }
 
 /** An f-number: "f/5.6", "f5.6", "5,6". Greater than zero. */
-export function parseFNumber(text: string): Parsed<'fNumber'> {
+export function parseFNumber(text: string): Parsed {
   const refusal = 'is not an f-number. Try f/5.6.';
-  const parsed = parseMarked(
-    text,
-    'fNumber',
-    /^(?:[f\u0192]\s*\/?\s*)?(?<number>\d[\d.,]*|[.,]\d+)$/i,
-    (value) => value,
-    refusal,
-  );
-  return parsed.ok && parsed.fNumber <= 0
+  const pattern = /^(?:[f\u0192]\s*\/?\s*)?(?<number>\d[\d.,]*|[.,]\d+)$/i;
+  const parsed = parseMarked(text, pattern, (value) => value, refusal);
+  return parsed.ok && parsed.value <= 0
     ? { ok: false, why: `"${text.trim()}" ${refusal}` }
     : parsed;
 }
 
 /** An angle in degrees ("12", "12°", "-5 deg") or radians ("0.2 rad") -> radians. */
-export function parseAngle(text: string): Parsed<'radians'> {
+export function parseAngle(text: string): Parsed {
   return parseMarked(
     text,
-    'radians',
     /^(?<sign>[+-]?)\s*(?<number>\d[\d.,]*|[.,]\d+)\s*(?<mark>\u00b0|deg(?:rees?)?|rad(?:ians?)?)?$/i,
     (value, mark) => (mark.startsWith('rad') ? value : (value * Math.PI) / 180),
     'is not an angle. Try 15°.',
@@ -200,10 +188,9 @@ export function parseAngle(text: string): Parsed<'radians'> {
 }
 
 /** A share as "0.33" or "33 %" -> 0.33. */
-export function parseShare(text: string): Parsed<'share'> {
+export function parseShare(text: string): Parsed {
   return parseMarked(
     text,
-    'share',
     /^(?<sign>[+-]?)\s*(?<number>\d[\d.,]*|[.,]\d+)\s*(?<mark>%)?$/,
     (value, mark) => (mark === '%' ? value / 100 : value),
     'is not a share. Try 0.33 or 33 %.',

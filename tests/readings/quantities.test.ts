@@ -18,11 +18,11 @@ import {
 function metres(text: string, unit?: 'm' | 'cm' | 'mm' | 'ft' | 'in'): number {
   const parsed = parseLength(text, unit ? { unit } : {});
   if (!parsed.ok) throw new Error(parsed.why);
-  return parsed.metres;
+  return parsed.value;
 }
 const why = (text: string): string => {
   const parsed = parseLength(text);
-  return parsed.ok ? `read as ${parsed.metres} m` : parsed.why;
+  return parsed.ok ? `read as ${parsed.value} m` : parsed.why;
 };
 
 describe('parseLength', () => {
@@ -92,7 +92,7 @@ describe('the other quantities', () => {
     ['ƒ/2', 2],
     ['11', 11],
   ])('reads the f-number %s', (text, expected) => {
-    expect(parseFNumber(text)).toEqual({ ok: true, fNumber: expected });
+    expect(parseFNumber(text)).toEqual({ ok: true, value: expected });
   });
   it.each(['0', 'f/0', '-4', 'f/', 'wide'])('refuses the f-number %s', (text) => {
     expect(parseFNumber(text)).toEqual({
@@ -107,11 +107,11 @@ describe('the other quantities', () => {
     ['0.2 rad', 0.2],
   ])('reads the angle %s', (text, expected) => {
     const parsed = parseAngle(text);
-    expect(parsed.ok && parsed.radians).toBeCloseTo(expected, 12);
+    expect(parsed.ok && parsed.value).toBeCloseTo(expected, 12);
   });
   it('reads shares', () => {
-    expect(parseShare('0,33')).toEqual({ ok: true, share: 0.33 });
-    expect(parseShare('33 %')).toEqual({ ok: true, share: 0.33 });
+    expect(parseShare('0,33')).toEqual({ ok: true, value: 0.33 });
+    expect(parseShare('33 %')).toEqual({ ok: true, value: 0.33 });
     expect(parseShare('a third').ok).toBe(false);
   });
 });
@@ -167,7 +167,7 @@ describe('formats', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {
         const parsed = parseLength(text);
-        expect(parsed.ok ? Number.isFinite(parsed.metres) : parsed.why.endsWith('.')).toBe(true);
+        expect(parsed.ok ? Number.isFinite(parsed.value) : parsed.why.endsWith('.')).toBe(true);
       }),
     );
   });
