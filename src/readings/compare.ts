@@ -1,6 +1,6 @@
 /** Two pictures against each other. */
 import { distanceToMatch } from '../optics/perspective';
-import { formatAngle, formatLength, formatPercent } from './format';
+import { formatAngle, formatChange, formatLength } from './format';
 import { orNull } from './measure-lens';
 import type { Measures } from './measures';
 import { readRow, type Speaking, speaking } from './read';
@@ -29,7 +29,7 @@ export function compare(a: Measures, b: Measures, options: Speaking = {}): Compa
 }
 
 /** Shares apart by less than this are called nearly equal; by less than rounding, equal. */
-const NEARLY = 0.005;
+const NEARLY = 0.01;
 const ROUNDING = 1e-9;
 
 /** Ways that are told as a length or an angle; the others as a share of the second value. */
@@ -97,7 +97,7 @@ export function readPair(a: Lettered, b: Lettered, options: Speaking = {}): Read
       'nose_to_ear_gain_against_other_percent',
       'percent',
       gainAgainst(a.measures, b.measures),
-      (value) => formatPercent(value, words.locale),
+      (value) => formatChange(1 + value, words.locale),
     ),
     reading('match_the_look_distance_m', 'm', matchTheLook(a.measures, b.measures), (value) =>
       formatLength(value, say.units, 'distance', words.locale),

@@ -15,7 +15,7 @@ import type { ReadingUnit } from './types';
 import type { Say, Words } from './words';
 
 /** How two pictures' values are set against each other; `none` for what has no direction. */
-export type Comparing = 'more' | 'larger' | 'nearer' | 'wider' | 'higher' | 'none';
+export type Comparing = 'more' | 'larger' | 'longer' | 'nearer' | 'wider' | 'higher' | 'none';
 
 type Show =
   | LengthPurpose
@@ -23,7 +23,9 @@ type Show =
   | 'angle'
   | 'percent'
   | 'change'
+  | 'gain'
   | 'ratio'
+  | 'scale'
   | 'stops'
   | 'f-number'
   | 'megapixels'
@@ -60,11 +62,18 @@ const size = <Part extends keyof Measures['face']['size']>(part: Part) =>
   row(`size_ratio.${part}`, 'ratio', 'change', 'larger', (m) => m.face.size[part]);
 
 const step = <Part extends string>(part: Part, key: keyof Measures['face']['step']) =>
-  row(`nose_to_ear_step_percent.${part}`, 'percent', 'percent', 'none', (m) => m.face.step[key]);
+  row(`nose_to_ear_step_percent.${part}`, 'percent', 'gain', 'none', (m) => m.face.step[key]);
 
 export const ROWS = [
   row('nose_to_ear_ratio', 'ratio', 'ratio', 'more', (m) => m.face.noseToEar.mean),
-  excess('nose_to_ear_gain_percent', (m) => m.face.noseToEar.mean),
+  row(
+    'nose_to_ear_gain_percent',
+    'percent',
+    'gain',
+    'more',
+    (m) => lessOne(m.face.noseToEar.mean),
+    (m) => m.face.noseToEar.mean,
+  ),
   row('nose_to_ear_ratio_left', 'ratio', 'ratio', 'more', (m) => m.face.noseToEar.left),
   row('nose_to_ear_ratio_right', 'ratio', 'ratio', 'more', (m) => m.face.noseToEar.right),
   step('nearer_10_cm', 'nearer10cm'),
@@ -204,10 +213,10 @@ export const ROWS = [
   row('nose_to_lens_m', 'm', 'distance', 'nearer', (m) => m.face.noseToLens),
   row('lens_clearance_m', 'm', 'distance', 'nearer', (m) => m.clearance),
   row('personal_distance', 'text', 'text', 'none', (m) => m.personalDistance),
-  row('focal_length_mm', 'mm', 'focal', 'more', (m) => m.lens.focal),
-  row('lens_mark_mm', 'mm', 'focal', 'more', (m) => m.lens.lensMark),
-  row('image_distance_mm', 'mm', 'focal', 'more', (m) => m.lens.imageDistance),
-  row('magnification', 'ratio', 'percent', 'more', (m) => m.lens.magnification),
+  row('focal_length_mm', 'mm', 'focal', 'longer', (m) => m.lens.focal),
+  row('lens_mark_mm', 'mm', 'focal', 'longer', (m) => m.lens.lensMark),
+  row('image_distance_mm', 'mm', 'focal', 'longer', (m) => m.lens.imageDistance),
+  row('magnification', 'ratio', 'scale', 'more', (m) => m.lens.magnification),
   row('angle_of_view_deg.horizontal', 'deg', 'angle', 'wider', (m) => m.lens.angle.horizontal),
   row('angle_of_view_deg.vertical', 'deg', 'angle', 'wider', (m) => m.lens.angle.vertical),
   row('angle_of_view_deg.diagonal', 'deg', 'angle', 'wider', (m) => m.lens.angle.diagonal),
@@ -224,7 +233,7 @@ export const ROWS = [
   ),
   row('cut.print_width_m', 'm', 'frame', 'wider', (m) => m.lens.cut?.print.width ?? null),
   row('cut.print_height_m', 'm', 'frame', 'higher', (m) => m.lens.cut?.print.height ?? null),
-  row('cut.as_if_focal_length_mm', 'mm', 'focal', 'more', (m) => m.lens.cut?.asIf.focal ?? null),
+  row('cut.as_if_focal_length_mm', 'mm', 'focal', 'longer', (m) => m.lens.cut?.asIf.focal ?? null),
   row(
     'cut.as_if_f_number',
     'f-number',
@@ -269,6 +278,8 @@ export function showValue(
       return formatPercent(value, locale);
     case 'change':
       return formatChange(value, locale);
+    case 'gain':
+      return formatChange(1 + value, locale);
     case 'stops':
       return words.stops(value);
     case 'f-number':
@@ -280,9 +291,9 @@ export function showValue(
     case 'depth':
     case 'sensor':
       return formatLength(value, units, show, locale);
-    case 'ratio':
-      return formatRatio(value, locale);
+    case 'scale':
+      return formatNumber(value, 3, locale);
     default:
-      return formatNumber(value, 2, locale);
+      return formatRatio(value, locale);
   }
 }

@@ -4,7 +4,7 @@ import type { Drawn, SizedPart } from './measure-face';
 import type { Measures } from './measures';
 import type { SeenSurface } from './visibility';
 import type { RowWords } from './words';
-import { each, larger, tooLarge } from './words.en.phrases';
+import { capital, each, larger, tooLarge } from './words.en.phrases';
 
 const from = (m: Measures, units: Units): string =>
   formatLength(m.lens.standpoint, units, 'distance');
@@ -55,12 +55,12 @@ function stands(m: Measures, part: SizedPart, units: Units): string {
 }
 
 const sizeOf = (part: SizedPart, subject: string, verb: 'stands' | 'stand'): RowWords => ({
-  name: () => `${subject}, against the eyes`,
+  name: () => `${capital(subject)}, against the eyes`,
   formula: 'd / (d − z) − 1; d standpoint distance, z in front of the eye plane',
   meaning: (m, { units }) =>
-    `${subject} ${verb} ${stands(m, part, units)}; from ${from(m, units)} that draws ${verb === 'stands' ? 'it' : 'them'} ${larger(m.face.size[part])}.`,
+    `The ${subject} ${verb} ${stands(m, part, units)}; from ${from(m, units)} that draws ${verb === 'stands' ? 'it' : 'them'} ${larger(m.face.size[part])}.`,
   together: ([first], { units }) =>
-    `${subject} ${verb} ${first ? stands(first.measures, part, units) : 'in one place'}. The nearer the camera, the more that counts.`,
+    `The ${subject} ${verb} ${first ? stands(first.measures, part, units) : 'in one place'}. The nearer the camera, the more that counts.`,
   missing: 'This part stands beside or behind the lens.',
 });
 
@@ -115,14 +115,14 @@ export const FACE_EN = {
   'nose_to_ear_step_percent.farther_1_ft': step('farther1ft', '1 ft', 'farther'),
   'distance_for_gain_m.percent_5': forGain('percent5', '5 %'),
   'distance_for_gain_m.percent_10': forGain('percent10', '10 %'),
-  'size_ratio.nose_tip': sizeOf('nose_tip', 'Nose tip', 'stands'),
-  'size_ratio.cheekbones': sizeOf('cheekbones', 'Cheekbones', 'stand'),
-  'size_ratio.ears': sizeOf('ears', 'Ears', 'stand'),
-  'size_ratio.ear_left': sizeOf('ear_left', 'Left ear', 'stands'),
-  'size_ratio.ear_right': sizeOf('ear_right', 'Right ear', 'stands'),
-  'size_ratio.crown': sizeOf('crown', 'Crown', 'stands'),
-  'size_ratio.chin': sizeOf('chin', 'Chin', 'stands'),
-  'size_ratio.shoulders': sizeOf('shoulders', 'Shoulders', 'stand'),
+  'size_ratio.nose_tip': sizeOf('nose_tip', 'nose tip', 'stands'),
+  'size_ratio.cheekbones': sizeOf('cheekbones', 'cheekbones', 'stand'),
+  'size_ratio.ears': sizeOf('ears', 'ears', 'stand'),
+  'size_ratio.ear_left': sizeOf('ear_left', 'left ear', 'stands'),
+  'size_ratio.ear_right': sizeOf('ear_right', 'right ear', 'stands'),
+  'size_ratio.crown': sizeOf('crown', 'crown', 'stands'),
+  'size_ratio.chin': sizeOf('chin', 'chin', 'stands'),
+  'size_ratio.shoulders': sizeOf('shoulders', 'shoulders', 'stand'),
   nose_breadth_to_face_breadth: asDrawn(
     'Nose breadth to face breadth',
     'drawn alare to alare / drawn zygion to zygion',

@@ -27,7 +27,7 @@ const view = (side: keyof Measures['lens']['angle'], name: string): RowWords => 
   name: () => `Angle of view, ${name}`,
   formula: `2 atan(${side === 'diagonal' ? 'diagonal' : side === 'vertical' ? 'h' : 'w'} / 2s′); s′ image distance`,
   meaning: (m) =>
-    `The camera takes in ${formatAngle(m.lens.angle[side])} along the ${name}; focused near, less than the mark on the lens tells.`,
+    `At this focus the camera takes in ${formatAngle(m.lens.angle[side])} along the ${name} of the frame.`,
   together: () => 'To hold an equal frame from nearer, the view must be wider.',
 });
 
@@ -110,7 +110,7 @@ export const LENS_EN = {
     name: () => 'Magnification',
     formula: 'm = f / (s − f) = s′ / s',
     meaning: (m) =>
-      `What is in focus is drawn on the sensor at ${formatPercent(m.lens.magnification)} of its size.`,
+      `What is in focus is drawn on the sensor at ${formatNumber(m.lens.magnification, 3)} of its size.`,
     together: () => 'Size on the sensor over true size, in the plane of focus.',
   },
   'angle_of_view_deg.horizontal': view('horizontal', 'width'),

@@ -3,6 +3,8 @@ import { formatPercent } from './format';
 import type { Measures } from './measures';
 import type { Lettered } from './words';
 
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** "31 % in A and 5 % in B". */
 export function each(pictures: readonly Lettered[], say: (m: Measures) => string): string {
   const parts = pictures.map(({ letter, measures }) => `${say(measures)} in ${letter}`);

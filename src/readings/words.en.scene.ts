@@ -15,19 +15,24 @@ const backdropEdge = (side: keyof Extent, where: string): RowWords => ({
   missing: 'Tilted so, the frame looks past the backdrop.',
 });
 
+const at = (where: 'edge' | 'corner'): string =>
+  where === 'edge' ? 'At the edge' : 'In the corner';
+const stretchName = (where: 'edge' | 'corner'): string => `Stretch ${at(where).toLowerCase()}`;
+
 interface StretchOf {
   readonly where: 'edge' | 'corner';
   readonly name: string;
   readonly formula: string;
   readonly value: (m: Measures) => number;
-  readonly drawn: string;
+  readonly way: 'longer outwards' | 'broader across';
+  readonly inRow?: boolean;
 }
 
-const stretch = ({ where, name, formula, value, drawn }: StretchOf): RowWords => ({
+const stretch = ({ where, name, formula, value, way, inRow = false }: StretchOf): RowWords => ({
   name: () => name,
   formula,
   meaning: (m) =>
-    `In the ${where} of this frame, ${drawn} ${formatPercent(value(m) - 1)} more than in the middle.`,
+    `${at(where)} of this frame a small ball${inRow ? ' of a straight row' : ''} is drawn ${formatPercent(value(m) - 1)} ${way} than in the middle.`,
   together: () =>
     'It comes from drawing a wide view on a flat sheet: neither the lens nor the distance is at fault.',
 });
@@ -35,30 +40,35 @@ const stretch = ({ where, name, formula, value, drawn }: StretchOf): RowWords =>
 const outwards = (where: 'edge' | 'corner'): RowWords =>
   stretch({
     where,
-    name: `Stretch in the ${where}`,
+    name: stretchName(where),
     formula: 'sec² t − 1; t the angle from the optical axis, balls equally far from the lens',
     value: (m) => m.scene.stretch[where].stretch.equalDistance.radial,
-    drawn: 'a small ball is stretched outwards by',
+    way: 'longer outwards',
   });
 const across = (where: 'edge' | 'corner'): RowWords =>
   stretch({
     where,
-    name: `Stretch in the ${where}, across`,
+    name: `${stretchName(where)}, across`,
     formula: 'sec t − 1; t the angle from the optical axis, balls equally far from the lens',
     value: (m) => m.scene.stretch[where].stretch.equalDistance.tangential,
-    drawn: 'a small ball is widened by',
+    way: 'broader across',
   });
 const inARow = (where: 'edge' | 'corner'): RowWords =>
   stretch({
     where,
-    name: `Stretch in the ${where}, straight row`,
+    name: `${stretchName(where)}, straight row`,
     formula: 'sec t − 1; t the angle from the optical axis, balls in a row square to it',
     value: (m) => m.scene.stretch[where].stretch.equalDepth.radial,
-    drawn: 'a ball in a straight row is stretched outwards by',
+    way: 'longer outwards',
+    inRow: true,
   });
 
-const metres = (value: number, units: Units): string =>
-  value === Number.POSITIVE_INFINITY ? 'without end' : formatLength(value, units, 'distance');
+/** A depth along the axis, told from the eyes. */
+function fromEyes(m: Measures, depth: number, units: Units): string {
+  if (depth === Number.POSITIVE_INFINITY) return 'however far behind them';
+  const behind = depth - m.lens.eyeDepth;
+  return `${formatLength(Math.abs(behind), units, 'depth')} ${behind < 0 ? 'before' : 'behind'} the eyes`;
+}
 
 const inFocus = (
   part: 'noseTip' | 'earLeft' | 'earRight',
@@ -68,7 +78,7 @@ const inFocus = (
   name: () => `${name} sharp`,
   formula: 'depth along the axis between the near and the far limit',
   meaning: (m, { units }) =>
-    `${subject} lies ${m.scene.sharp[part] ? 'inside' : 'outside'} the sharp depth, which runs from ${metres(m.scene.sharp.near, units)} to ${metres(m.scene.sharp.far, units)}.`,
+    `${subject} lies ${m.scene.sharp[part] ? 'inside' : 'outside'} the sharp depth, from ${fromEyes(m, m.scene.sharp.near, units)} to ${fromEyes(m, m.scene.sharp.far, units)}.`,
   together: () => `Whether ${subject.toLowerCase()} lies inside the sharp depth.`,
 });
 
@@ -81,7 +91,7 @@ export const SCENE_EN = {
     meaning: (m, { units }) =>
       `The wall is drawn at ${formatPercent(m.scene.backdrop.size)} of the size it would have beside the eyes, and the frame holds ${formatLength(m.scene.backdrop.width, units, 'frame')} of its width.`,
     together: (pictures, { units }) =>
-      `Its size against the same thing beside the eyes. The frame holds ${each(pictures, (m) => formatLength(m.scene.backdrop.width, units, 'frame'))} of its width.`,
+      `Its size against the same thing beside the eyes. Of its width the frame holds ${each(pictures, (m) => formatLength(m.scene.backdrop.width, units, 'frame'))}.`,
   },
   backdrop_width_m: {
     name: () => 'Backdrop in the frame',
@@ -111,7 +121,7 @@ export const SCENE_EN = {
     name: () => 'Sharp depth',
     formula: 'far − near; the limits below',
     meaning: (m, { units }) =>
-      `At ${formatFNumber(m.lens.fNumber)} it is sharp from ${metres(m.scene.sharp.near, units)} to ${metres(m.scene.sharp.far, units)} from the lens.`,
+      `At ${formatFNumber(m.lens.fNumber)} it is sharp from ${fromEyes(m, m.scene.sharp.near, units)} to ${fromEyes(m, m.scene.sharp.far, units)}.`,
     together: (pictures) =>
       new Set(pictures.map(({ measures }) => measures.lens.fNumber)).size > 1
         ? `The f-numbers differ: ${each(pictures, (m) => formatFNumber(m.lens.fNumber))}.`
@@ -121,7 +131,7 @@ export const SCENE_EN = {
     name: () => 'Sharp from',
     formula: 's / (1 + N c (s − f) / f²); from the lens along the axis',
     meaning: (m, { units }) =>
-      `Nearer than ${metres(m.scene.sharp.near, units)} from the lens, a point is drawn larger than ${formatLength(m.scene.sharp.circleOfConfusion, units, 'sensor')} on the sensor.`,
+      `Nearer than ${formatLength(m.scene.sharp.near, units, 'distance')} from the lens, a point is drawn larger than ${formatLength(m.scene.sharp.circleOfConfusion, units, 'sensor')} on the sensor.`,
     together: () => 'From the lens, along its axis.',
   },
   'depth_of_field_m.far': {
@@ -131,14 +141,14 @@ export const SCENE_EN = {
     meaning: (m, { units }) =>
       m.scene.sharp.far === Number.POSITIVE_INFINITY
         ? 'From the near limit on, all is sharp however far away.'
-        : `Beyond ${metres(m.scene.sharp.far, units)} from the lens, a point is drawn larger than ${formatLength(m.scene.sharp.circleOfConfusion, units, 'sensor')} on the sensor.`,
+        : `Beyond ${formatLength(m.scene.sharp.far, units, 'distance')} from the lens, a point is drawn larger than ${formatLength(m.scene.sharp.circleOfConfusion, units, 'sensor')} on the sensor.`,
     together: () => 'From the lens, along its axis.',
   },
   hyperfocal_m: {
     name: () => 'Hyperfocal distance',
     formula: 'f² / (N c) + f',
     meaning: (m, { units }) =>
-      `Focused at ${metres(m.scene.sharp.hyperfocal, units)} or beyond, it stays sharp without end.`,
+      `Focused at ${formatLength(m.scene.sharp.hyperfocal, units, 'distance')} or beyond, it stays sharp without end.`,
     together: () => 'Focused here or beyond, it stays sharp without end.',
   },
   'in_focus.nose_tip': inFocus('noseTip', 'Nose tip', 'The nose tip'),

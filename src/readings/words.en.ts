@@ -9,6 +9,7 @@ import { SCENE_EN } from './words.en.scene';
 const WAYS = {
   more: ['more', 'less'],
   larger: ['larger', 'smaller'],
+  longer: ['longer', 'shorter'],
   nearer: ['farther', 'nearer'],
   wider: ['wider', 'narrower'],
   higher: ['higher', 'lower'],
