@@ -1,7 +1,7 @@
 import { ellipsoid, type Field, joinTube, smoothMax, smoothMin, tube } from '../field';
 
 /** Where the ear's own axes stand: u backwards, v up, w outwards; drawn coordinates. */
-const ROOT = { x: 70.5, y: -13, z: -77 } as const;
+const ROOT = { x: 68.5, y: -13, z: -81 } as const;
 const PROTRUSION = (29 * Math.PI) / 180;
 const TILT = (11 * Math.PI) / 180;
 
@@ -57,7 +57,7 @@ export function ear(): Ear {
     d = joinTube(d, helix, u, v, w, 1.8);
     d = smoothMin(d, ellipsoid(u, v, w, 3, -4, 2.4, 3.1, 6.2, 4.4), 2.6);
     d = smoothMin(d, ellipsoid(u, v, w, 12.5, -14.7, 2.2, 4.6, 3, 3), 2.6);
-    return smoothMax(d, -ellipsoid(u, v, w, 7.5, -5.2, 1, 3.2, 5.2, 6.2), 2.2);
+    return d;
   };
   const toLocal = (ax: number, y: number, z: number): [number, number, number] => {
     const X = ax - ROOT.x;
@@ -76,7 +76,7 @@ export function ear(): Ear {
     if (Math.hypot(u - 16, v - 1, w) > 50) return d0;
     let d = smoothMin(d0, ellipsoid(u, v, w, 9, -1, -9, 10, 20, 10), 7);
     d = smoothMin(d, distance(u, v, w), 3.4);
-    return smoothMax(d, -ellipsoid(u, v, w, 9.5, -4.5, 1.5, 4.8, 6.4, 6.8), 2.4);
+    return smoothMax(d, -ellipsoid(u + 0.35 * w, v, w, 7, -5.2, -2.5, 3, 3.8, 7), 1.8);
   };
   return { toLocal, toWorld, distance, join };
 }

@@ -82,18 +82,20 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
   ]);
   const creaseAt = mix(3.2, 4.2, f);
   return (d0, x, y, z) => {
-    if (z < -45 || y > 45 || y < -40 || Math.abs(x) > 62) return d0;
+    if (z < -50 || y > 50 || y < -45 || Math.abs(x) > 76) return d0;
     const ax = softAbs(x);
     const ex = ax - pupil;
-    let d = smoothMax(d0, -ellipsoid(ex, y, z, 2, -1, 13, 19, 13, 17.5), 13);
+    let d = smoothMax(d0, -ellipsoid(ex, y, z, 3, -1, 12.5, 19.5, 13, 17.8), 13);
     d = smoothMax(d, -ellipsoid(ex, y, z, -13.5, -4, 13.5, 6.5, 8.5, 11.5), 11);
     const near = ex * ex + y * y + (z + 12) * (z + 12);
     if (near > 1700) return d;
-    d = smoothMin(d, ellipsoid(ex, y, z, -0.3, -0.2, -GLOBE_DEPTH, 17.6, 14.4, 13.9), 6);
+    d = smoothMin(d, ellipsoid(ex, y, z, -0.7, -0.2, -GLOBE_DEPTH, 16.7, 14.3, 13.9), 6);
     d = joinTube(d, fold, ex, y, z, 6);
     if (near > 1200 || z < -15) return d;
     const floor = ellipsoid(ex, y, z, 0, 0, -GLOBE_DEPTH - 2, 17.4, 11.4, 11.4);
     d = smoothMax(d, -smoothMax(opening.distance(ex, y) * 0.9, -floor, 1), 1.2);
+    // The flesh of the inner corner.
+    d = smoothMin(d, ellipsoid(ex, y, z, -13.6, -2, -4.4, 2.8, 1.7, 3.4), 1.2);
     // Crease over the upper lid.
     const dx = clamp(ex, opening.inner, opening.outer);
     const reach = step(-15, -7, ex) * step(18, 8, ex) * step(-14, -7, z);

@@ -3,6 +3,7 @@ import {
   capsule,
   ellipsoid,
   type Field,
+  type Knot,
   mix,
   smoothMin,
   softAbs,
@@ -14,39 +15,35 @@ import type { HeadShape } from './shape';
 /** Soft tissue and jaw below the brow, without nose, lips and eyes. Drawn coordinates. */
 export function face(shape: HeadShape): Field {
   const f = shape.femininity;
-  const jawRadius = mix(9, 7.5, f);
+  const angle: Knot = [mix(45.5, 42.5, f), -65, -60, mix(7.6, 6, f)];
+  const ramus: Knot = [55.5, -14, -72, 7.5];
+  const body: Knot = [mix(10.5, 7.5, f), mix(-95, -94, f), -3, mix(11.2, 10.5, f)];
   return (x, y, z) => {
     const ax = softAbs(x);
-    let d = ellipsoid(ax, y, z, 0, -34, -42, 54, 60, 52);
-    d = smoothMin(d, ellipsoid(ax, y, z, 0, -58, -19, 31.5, 36, 35.5), 26);
-    // Mandible: ramus, body, chin.
+    let d = ellipsoid(ax, y, z, 0, -32, -42, 50, 56, 51);
+    // Teeth and lips' underlay.
+    d = smoothMin(d, ellipsoid(ax, y, z, 0, -57, -18.5, 30, 34, 34.5), 24);
+    d = smoothMin(d, capsule(ax, y, z, angle, body), 24);
+    d = smoothMin(d, capsule(ax, y, z, ramus, angle), 22);
     d = smoothMin(
       d,
-      capsule(
-        ax,
-        y,
-        z,
-        [mix(49.5, 47.5, f), -70, -60, jawRadius],
-        [mix(11, 8, f), -97, -3, mix(12, 11.5, f)],
-      ),
-      26,
+      ellipsoid(ax, y, z, 0, -94, -4, mix(17, 13.5, f), 12.5, mix(16.2, 15.2, f)),
+      14,
     );
-    d = smoothMin(
-      d,
-      capsule(ax, y, z, [59, -14, -74, 9], [mix(49.5, 47.5, f), -70, -60, jawRadius]),
-      24,
-    );
-    d = smoothMin(d, ellipsoid(ax, y, z, 0, -97, -4, mix(18, 14.5, f), 13, mix(16.5, 15.5, f)), 16);
     // Cheek, the fat beside the mouth, the chewing muscle.
     d = smoothMin(
       d,
-      ellipsoid(ax, y, z, mix(32, 33, f), mix(-41, -38, f), -19, 24.5, 30, mix(24.5, 25.5, f)),
-      24,
+      ellipsoid(ax, y, z, 31.5, mix(-39, -37, f), -19.5, 23, 29, mix(23.5, 25, f)),
+      22,
     );
-    d = smoothMin(d, ellipsoid(ax, y, z, 33, -63, -21, mix(17, 17.5, f), 24, mix(20, 20.5, f)), 22);
-    d = smoothMin(d, ellipsoid(ax, y, z, mix(48.5, 46.5, f), -48, -52, 14, 29, 24), 22);
+    d = smoothMin(
+      d,
+      ellipsoid(ax, y, z, mix(30, 28, f), -60, -22, mix(15.5, 16, f), 23, mix(19, 20, f)),
+      20,
+    );
+    d = smoothMin(d, ellipsoid(ax, y, z, mix(46, 44, f), -43, -54, mix(10.5, 9.5, f), 25, 22), 20);
     // Floor of the mouth, so that the jaw meets the neck without a cut.
-    return smoothMin(d, capsule(ax, y, z, [0, -99, -22, 9], [0, -100, -62, 20]), 26);
+    return smoothMin(d, capsule(ax, y, z, [0, -91, -22, 8], [0, -96, -60, 17]), 24);
   };
 }
 
@@ -59,13 +56,13 @@ export function faceCreases(shape: HeadShape): Field {
     [30.5, -52, 0.5, 1.4],
     [33.5, -62, -6, 0.8],
   ]);
-  const depth = mix(0.75, 0.4, f);
+  const depth = mix(0.7, 0.35, f);
   return (x, y, z) => {
     if (z < -22 || y > -20 || y < -100) return 0;
     const ax = softAbs(x);
     return (
       depth * bell(fold.distance(ax, y, z), 4.5) +
-      1.3 * bell(y + 78.5, 4.6) * bell(ax, 15) * step(-20, -8, z)
+      1.5 * bell(y + 78, 4.4) * bell(ax, 15) * step(-20, -8, z)
     );
   };
 }

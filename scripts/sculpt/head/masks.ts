@@ -1,5 +1,7 @@
 import { bell, clamp, ellipsoid, softAbs, step } from '../field';
+import { hairline } from '../hair/hairline';
 import { lidOpening } from './eyes';
+import { brow, browTint } from './fringe';
 import { mouth } from './mouth';
 import type { HeadShape } from './shape';
 
@@ -8,7 +10,10 @@ export interface Masks {
   readonly lips: number;
   /** The dark of the closed mouth's line. */
   readonly parting: number;
+  /** Tint of the skin under the brow's hairs. */
   readonly brow: number;
+  /** Tint of the scalp under hair; leave it out for a bald head. */
+  readonly scalp: number;
   readonly blush: number;
   /** Rim of the lids where the lashes stand. */
   readonly lash: number;
@@ -20,6 +25,8 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
   const [sx, sy, sz] = shape.scale;
   const lips = mouth(shape);
   const opening = lidOpening(shape);
+  const eyebrow = brow(shape);
+  const covered = hairline(shape);
   const pupil = shape.interpupillary / 2;
   return (X, Y, Z) => {
     const ax = softAbs(X / sx);
@@ -36,7 +43,8 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
     return {
       lips: front * lips.red(ax, y),
       parting: front * lips.parting(ax, y),
-      brow: 0,
+      brow: front * browTint(eyebrow, Math.abs(X), Y),
+      scalp: step(-2, 9, covered(X, Y, Z)),
       blush: clamp(cheek + tip + ear + chin),
       lash: upper * step(1.1, 0.1, gap),
       lidRim:

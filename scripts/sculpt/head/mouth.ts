@@ -70,9 +70,9 @@ export function mouth(shape: HeadShape): Mouth {
     let h =
       fullness * end * (up * side * mix(0.55, 1, middle) + low * (1 - side) * mix(0.45, 1, middle));
     // The parting: a rounded furrow wide enough for the net to resolve.
-    h -= mix(1.2, 1.7, middle) * bell(q, 0.8) * step(28.5, 22, ax);
+    h -= mix(1, 1.7, middle) * bell(q, mix(1, 0.8, middle)) * step(28, 22.5, ax);
     // The corner tucks in a little.
-    h -= 0.9 * Math.exp(-((ax - 27.3) ** 2 + (y + 60.6) ** 2) / 14);
+    h -= 0.9 * bell(Math.hypot(ax - 27.5, (y + 60.6) * 0.8), 3);
     return h;
   };
   const red = (ax: number, y: number): number => {

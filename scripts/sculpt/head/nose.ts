@@ -4,60 +4,43 @@ import type { HeadShape } from './shape';
 /** Joins the nose to the face's distance and cuts the nostrils. Drawn coordinates. */
 export function nose(shape: HeadShape): (d: number, x: number, y: number, z: number) => number {
   const f = shape.femininity;
-  const dip = mix(0, 1.3, f);
+  const dip = mix(0, 1.4, f);
   const bridge = tube([
-    [0, 20, 5.2 - 0.6 * dip, 5.6],
-    [0, 10, 4.7 - dip, 5.6],
-    [0, 1, 8 - dip, 5.7],
-    [0, -10, 15.2 - dip, 6],
-    [0, -21, 23 - dip, mix(6.4, 6, f)],
+    [0, 22, 5 - dip * 0.5, 5.4],
+    [0, 11, 3.7 - dip, 5.4],
+    [0, 1, 7.4 - dip, mix(5.6, 5.2, f)],
+    [0, -10, 14.8 - dip, mix(5.9, 5.4, f)],
+    [0, -21, 22.6 - dip * 0.8, mix(6.3, 5.8, f)],
   ]);
-  const tip = mix(24.4, 23.7, f);
-  const yaw = 0.36;
-  const cos = Math.cos(yaw);
-  const sin = Math.sin(yaw);
+  const tipY = mix(-28.4, -27, f);
+  const tipZ = mix(24.2, 23.4, f);
+  const wide = mix(1, 0.95, f);
+  const [cos, sin] = [Math.cos(0.42), Math.sin(0.42)];
   return (d0, x, y, z) => {
-    if (z < -25 || y > 45 || y < -62 || Math.abs(x) > 40) return d0;
-    const ax = softAbs(x);
+    if (z < -30 || y > 50 || y < -66 || Math.abs(x) > 46) return d0;
+    const ax = softAbs(x, 1.2);
     let n = bridge.distance(ax, y, z);
-    n = smoothMin(n, capsule(ax, y, z, [4.5, 4, -2.5, 7.6], [9, -24, 8.5, mix(8.3, 7.6, f)]), 13);
-    n = smoothMin(
-      n,
-      ellipsoid(ax, y, z, 0, mix(-28, -26.6, f), tip, mix(9.4, 8.4, f), mix(8.6, 8, f), 10.2),
-      8,
-    );
-    n = smoothMin(
-      n,
-      ellipsoid(
-        ax,
-        y,
-        z,
-        mix(12.2, 11.6, f),
-        mix(-32.2, -31.4, f),
-        12.6,
-        6.3,
-        mix(6.8, 6.4, f),
-        9.6,
-      ),
-      6.5,
-    );
-    n = smoothMin(n, capsule(ax, y, z, [0, -34.5, 25, 3.6], [0, -38, 15, 3.6]), 5);
-    let d = smoothMin(d0, n, 8);
+    n = smoothMin(n, capsule(ax, y, z, [4.5, 4, -2.5, 7.2], [8.2 * wide, -24, 8, 7.6]), 13);
+    n = smoothMin(n, ellipsoid(ax, y, z, 0, tipY, tipZ, 8.8 * wide, 8, 10), 8);
+    // Wing: from the cheek forward into the tip.
+    n = smoothMin(n, ellipsoid(ax, y, z, 11.6 * wide, -32.6, 13.2, 5.9, 6.2, 9), 8);
+    n = smoothMin(n, capsule(ax, y, z, [0, -34, 25.5, 3.2], [0, -38, 15, 3.3]), 5);
+    let d = smoothMin(d0, n, 7);
     // Groove over the wing.
-    d += 0.7 * bell(Math.hypot(ax - 15, y + 25, (z - 17) * 0.6), 3);
-    const nx = ax - 7;
-    const nz = z - 18.5;
+    d += 0.45 * bell(Math.hypot(ax - 14.2, y + 25.6, (z - 17) * 0.6), 2.6);
+    const nx = ax - 6.9 * wide;
+    const nz = z - 19.6;
     const nostril = ellipsoid(
       nx * cos + nz * sin,
       y,
       nz * cos - nx * sin,
       0,
-      -39.2,
+      -37.3,
       0,
-      3.2,
-      5,
-      6.4,
+      2.7,
+      4.6,
+      5.2,
     );
-    return smoothMax(d, -nostril, 2.6);
+    return smoothMax(d, -nostril, 2.4);
   };
 }

@@ -1,7 +1,11 @@
 import { clamp, type Field, softAbs } from '../field';
+import { type HairStyleName, hairStyles } from '../hair';
+import type { HairStyle } from '../hair/style';
 import { openness } from '../occlusion';
+import type { Ribbons } from '../ribbons';
 import { ear } from './ear';
 import { type Eyeball, eyeball } from './eyeball';
+import { fringe } from './fringe';
 import { type Masks, skinMasks } from './masks';
 import { neckAndShoulders } from './neck';
 import type { HeadShape } from './shape';
@@ -15,6 +19,9 @@ export interface HeadParts {
   readonly neckAndShoulders: Field;
   /** The eyeball about its own pupil; place it at (+-interpupillary / 2, 0, 0). */
   readonly eyes: () => Eyeball;
+  /** Brows and lashes, single hairs. */
+  readonly fringe: () => Ribbons;
+  readonly hair: Readonly<Record<HairStyleName, HairStyle>>;
   readonly masks: (x: number, y: number, z: number) => Masks;
   readonly region: (x: number, y: number, z: number) => Region;
   /** Share of open space over a point of the skin, 0..1. */
@@ -36,6 +43,8 @@ export function headParts(shape: HeadShape): HeadParts {
     bare: bareHead(shape),
     neckAndShoulders: neckAndShoulders(shape),
     eyes: eyeball,
+    fringe: () => fringe(shape),
+    hair: hairStyles(shape),
     masks: skinMasks(shape),
     region: regions(shape),
     occlusion: openness(surface, 0.9),

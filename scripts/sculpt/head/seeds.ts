@@ -42,10 +42,10 @@ export function seeds(shape: HeadShape): Readonly<Record<HeadLandmark, Point>> {
   const chord = [labraleSuperius[1] - pronasale[1], labraleSuperius[2] - pronasale[2]] as const;
   const subnasale = best(
     profile(-46, -33),
-    (p) => (p[1] - pronasale[1]) * chord[1] - (p[2] - pronasale[2]) * chord[0],
+    (p) => (p[2] - pronasale[2]) * chord[0] - (p[1] - pronasale[1]) * chord[1],
   );
   const menton = best(
-    range(-16, 8, 1).map((z) => trace(surface, [0, -160, z * sz], [0, 1, 0])),
+    range(-6, 8, 1).map((z) => trace(surface, [0, -160, z * sz], [0, 1, 0])),
     (p) => -p[1],
   );
   const rim = (angle: number): Point => {
@@ -91,9 +91,9 @@ export function seeds(shape: HeadShape): Readonly<Record<HeadLandmark, Point>> {
     ectocanthion: lidCorner(opening.outer + 0.6),
     alare: best(
       range(-36, -26, 0.5).flatMap((y) =>
-        range(8, 20, 1).map((z) => trace(surface, [30 * sx, y * sy, z * sz], [-1, 0, 0])),
+        range(13.5, 21, 0.5).map((z) => trace(surface, [24 * sx, y * sy, z * sz], [-1, 0, 0])),
       ),
-      (p) => (p[0] < 25 * sx ? p[0] : 0),
+      (p) => (p[0] < 23.5 * sx ? p[0] : 0),
     ),
     cheilion: on(MOUTH_HALF_WIDTH, lips.line(MOUTH_HALF_WIDTH)),
     zygion: best(sides(range(-26, -4, 1), range(-64, -40, 2)), outward),

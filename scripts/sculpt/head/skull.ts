@@ -17,11 +17,11 @@ export function cranium(shape: HeadShape): Field {
   const backWidth = mix(76.2, 76, f);
   // A woman's forehead is steeper and fuller, her vertex as high for a shorter face.
   const front = mix(68, 70.5, f);
-  const crown = mix(81.5, 83.5, f);
+  const crown = mix(78.8, 80.6, f);
   return (x, y, z) => {
     const ax = softAbs(x);
     const back = ellipsoid(ax, y, z, 0, 33, -104, backWidth, crown, 80.5);
-    return smoothMin(back, ellipsoid(ax, y, z, 0, 34, -60, 66, mix(77, 79, f), front), 30);
+    return smoothMin(back, ellipsoid(ax, y, z, 0, 34, -60, 66, mix(75, 77, f), front), 30);
   };
 }
 
@@ -31,19 +31,19 @@ export function skull(shape: HeadShape): Field {
   const bowl = cranium(shape);
   const back = mix(0, 2, f);
   const brow = tube([
-    [4, 22, 7.2 - back, mix(5.6, 5, f)],
-    [14, 22.5, 5.4 - back, mix(6.6, 5.6, f)],
-    [27, 24.5, 1.2 - 0.7 * back, mix(6.8, 6, f)],
-    [39, 23, -7, 6.2],
-    [48, 14, -17, 5.4],
-    [51.5, 1, -23, 5],
+    [3, 24, 6.4 - back, mix(5.8, 5, f)],
+    [14, 24, 4.8 - back, mix(6.2, 5.4, f)],
+    [27, 25, 0.8 - 0.7 * back, mix(6.4, 5.8, f)],
+    [38, 23, -6.5, 6],
+    [46.5, 13, -17, 5.6],
+    [49.5, -1, -24, 5.2],
   ]);
   return (x, y, z) => {
     const ax = softAbs(x);
     let d = bowl(x, y, z);
     d = smoothMax(d, -ellipsoid(ax, y, z, 86, 17, -32, 19, 27, 27), 22);
-    d = smoothMin(d, capsule(ax, y, z, [63.5, -15, -62, 7], [49, -20, -22, 9.5]), 22);
+    d = smoothMin(d, capsule(ax, y, z, [60.5, -15, -54, 6], [47.5, -20, -22, 9]), 22);
     d = smoothMin(d, ellipsoid(ax, y, z, 43, -24, -16, 15, 13, 13.5), 16);
-    return joinTube(d, brow, ax, y, z, 18);
+    return joinTube(d, brow, ax, y, z, 20);
   };
 }

@@ -14,6 +14,7 @@ const linear = (hex: string): Rgb => {
 
 const SKIN = linear('#d9b29c');
 const LIPS = linear('#b57266');
+const HAIR = linear('#4a3527');
 const WHITE = linear('#d6cdc4');
 const IRIS = linear('#6b5238');
 const RING = linear('#2e231b');
@@ -26,7 +27,7 @@ const blend = (a: Rgb, b: Rgb, t: number): Rgb => [
 ];
 
 /** Linear colours of the skin for the preview, occlusion included. */
-export function skinColours(mesh: TriangleMesh, parts: HeadParts): Float32Array {
+export function skinColours(mesh: TriangleMesh, parts: HeadParts, haired: boolean): Float32Array {
   const { positions: P, normals: N } = mesh;
   const out = new Float32Array(P.length);
   for (let i = 0; i < P.length; i += 3) {
@@ -36,6 +37,7 @@ export function skinColours(mesh: TriangleMesh, parts: HeadParts): Float32Array 
     const open = parts.occlusion(x, y, z, nx, ny, nz);
     let c = blend(SKIN, LIPS, 0.62 * m.lips);
     c = blend(c, [c[0] * 0.95, c[1] * 0.62, c[2] * 0.58], 0.7 * m.lidRim);
+    c = blend(c, HAIR, 0.42 * m.brow + (haired ? 0.75 * m.scalp : 0));
     c = blend(c, [0.09, 0.035, 0.028], 0.6 * m.parting);
     c = blend(c, [0.03, 0.02, 0.018], 0.75 * m.lash);
     const shade: Rgb = [open ** 0.75, open ** 1.05, open ** 1.15];
@@ -47,16 +49,11 @@ export function skinColours(mesh: TriangleMesh, parts: HeadParts): Float32Array 
 }
 
 /** One colour darkened where the surface is enclosed. */
-export function plainColours(
-  mesh: TriangleMesh,
-  hex: string,
-  open: (i: number) => number,
-): Float32Array {
-  const base = linear(hex);
-  const out = new Float32Array(mesh.positions.length);
-  for (let i = 0; i < out.length; i++)
-    out[i] = (base[i % 3] as number) * mix(0.3, 1, open(Math.floor(i / 3)));
-  return out;
+export function hairColours(mesh: TriangleMesh, shade: (vertex: number) => number): Float32Array {
+  return Float32Array.from(
+    mesh.positions,
+    (_, i) => (HAIR[i % 3] as number) * shade(Math.floor(i / 3)),
+  );
 }
 
 export function eyeColours(eye: Eyeball): Float32Array {

@@ -12,7 +12,7 @@ import { headParts } from '../head/parts';
 import { SHAPES } from '../head/shape';
 import type { TriangleMesh } from '../mesh';
 import { polygonise } from '../nets';
-import { eyeColours, skinColours } from './colour';
+import { eyeColours, hairColours, skinColours } from './colour';
 import { SHEETS } from './sheets';
 
 const { values: options } = parseArgs({
@@ -41,8 +41,38 @@ function build(): Part[] {
     `skin: ${skin.indices.length / 3} triangles, ${Math.round(performance.now() - started)} ms`,
   );
   const out: Part[] = [
-    { name: 'skin', substance: 'skin', ...skin, colours: skinColours(skin, parts) },
+    {
+      name: 'skin',
+      substance: 'skin',
+      ...skin,
+      colours: skinColours(skin, parts, options.hair !== ''),
+    },
   ];
+  const lines = parts.fringe();
+  out.push({
+    name: 'fringe',
+    substance: 'brows',
+    ...lines,
+    colours: hairColours(lines, (v) => 0.55 * (lines.shade[v] as number)),
+  });
+  if (options.hair === 'short' || options.hair === 'tied') {
+    const style = parts.hair[options.hair];
+    const volume = polygonise(style.volume, style.grid);
+    const locks = style.locks();
+    console.log(`hair: ${volume.indices.length / 3} + ${locks.indices.length / 3} triangles`);
+    out.push({
+      name: 'volume',
+      substance: 'hair',
+      ...volume,
+      colours: hairColours(volume, () => 0.7),
+    });
+    out.push({
+      name: 'locks',
+      substance: 'hair',
+      ...locks,
+      colours: hairColours(locks, (v) => locks.shade[v] as number),
+    });
+  }
   const eye = parts.eyes();
   const colours = eyeColours(eye);
   for (const side of [1, -1]) {
