@@ -1,0 +1,173 @@
+/** The texts of the command line -> what is asked, in SI units. */
+import type { FormatModel, Models } from '../models/types';
+import { sensorSides } from '../optics/framing';
+import type { Lens, Orientation, SensorSides } from '../optics/types';
+import { metres } from '../optics/units';
+import {
+  type LengthUnit,
+  type Parsed,
+  parseAngle,
+  parseFNumber,
+  parseLength,
+  parseShare,
+} from '../readings/parse';
+import {
+  DIMENSIONS,
+  type DimensionName,
+  type LandmarkName,
+  type SitterModel,
+} from '../sitter/types';
+import type { Given, OptionName } from './args';
+import { BadValue } from './bad-value';
+import { LANDMARKS } from './landmarks';
+
+export interface Request {
+  readonly sitter: SitterModel;
+  readonly changes: Readonly<Partial<Record<DimensionName, number>>>;
+  readonly turn: number;
+  readonly nod: number;
+  readonly format: FormatModel;
+  readonly sensor: SensorSides;
+  readonly standpoints: readonly number[];
+  readonly view:
+    | { readonly frameHeight: number; readonly cutFrom: number | null }
+    | { readonly focal: number };
+  readonly eyesAt: number | null;
+  readonly cameraHeight: number;
+  readonly tilt: number;
+  readonly fNumber: number;
+  readonly lens: Lens | null;
+  readonly backdrop: number;
+  readonly printHeight: number;
+  readonly megapixels: number;
+  readonly ratios: readonly (readonly [LandmarkName, LandmarkName])[];
+}
+
+/** Reads one text or refuses it in the option's name. */
+function read(name: OptionName, text: string, parse: (text: string) => Parsed): number {
+  const parsed = parse(text);
+  if (!parsed.ok) throw new BadValue(`--${name}: ${parsed.why}`);
+  return parsed.value;
+}
+
+const positive =
+  (parse: (text: string) => Parsed) =>
+  (text: string): Parsed => {
+    const parsed = parse(text);
+    return parsed.ok && parsed.value <= 0
+      ? { ok: false, why: `"${text}" is not above 0.` }
+      : parsed;
+  };
+
+const length =
+  (unit: LengthUnit = 'm') =>
+  (text: string): Parsed =>
+    parseLength(text, { unit });
+
+const number = (text: string): Parsed => {
+  const parsed = parseFNumber(text);
+  return parsed.ok ? parsed : { ok: false, why: `"${text}" is not a number above 0.` };
+};
+
+const insideFrame = (text: string): Parsed => {
+  const parsed = parseShare(text);
+  return parsed.ok && (parsed.value < 0 || parsed.value > 1)
+    ? { ok: false, why: `"${text}" is not between 0 and 1.` }
+    : parsed;
+};
+
+function choice<T>(name: OptionName, text: string, known: ReadonlyMap<string, T>): T {
+  const found = known.get(text);
+  if (found !== undefined) return found;
+  throw new BadValue(`--${name}: "${text}" is not known. Known: ${[...known.keys()].join(', ')}.`);
+}
+
+function changesOf(given: Given): Request['changes'] {
+  const changes: Partial<Record<DimensionName, number>> = {};
+  for (const text of given.set ?? []) {
+    const [, name, value] = /^([^=]+)=(.+)$/.exec(text) ?? [];
+    if (name === undefined || value === undefined) {
+      throw new BadValue(`--set: "${text}" is not NAME=MM. Try nose_breadth=36.`);
+    }
+    const dimension = DIMENSIONS.find((known) => known === name);
+    if (!dimension) throw new BadValue(`--set: "${name}" is not a dimension. See --list.`);
+    changes[dimension] = read('set', value, positive(length('mm'))) * 1000;
+  }
+  return changes;
+}
+
+function ratiosOf(given: Given): Request['ratios'] {
+  const landmark = (name: string | undefined): LandmarkName => {
+    const found = LANDMARKS.find((known) => known === name);
+    if (!found) throw new BadValue(`--ratio: "${name ?? ''}" is not a landmark. See --list.`);
+    return found;
+  };
+  return (given.ratio ?? []).map((text) => {
+    const [a, b] = text.split('/');
+    return [landmark(a), landmark(b)];
+  });
+}
+
+function viewOf(given: Given): Request['view'] {
+  const [frame, focal, cut] = [given['frame-height'], given['focal-length'], given['cut-from']];
+  if (frame && focal) throw new BadValue('--frame-height and --focal-length exclude each other.');
+  if (focal?.[0] !== undefined) {
+    if (cut) throw new BadValue('--cut-from needs --frame-height, not --focal-length.');
+    return { focal: read('focal-length', focal[0], positive(length('mm'))) };
+  }
+  if (frame?.[0] === undefined) throw new BadValue('--frame-height or --focal-length is needed.');
+  return {
+    frameHeight: read('frame-height', frame[0], positive(length())),
+    cutFrom: cut?.[0] === undefined ? null : read('cut-from', cut[0], positive(length('mm'))),
+  };
+}
+
+function formatOf(given: Given, models: Models): FormatModel {
+  const format = choice('format', given.format?.[0] ?? 'full-frame', models.formats);
+  const [circle] = given['circle-of-confusion'] ?? [];
+  if (circle === undefined) return format;
+  const value = read('circle-of-confusion', circle, positive(length('mm')));
+  return { ...format, circleOfConfusion: metres(value) };
+}
+
+const ORIENTATIONS: ReadonlyMap<string, Orientation> = new Map([
+  ['portrait', 'portrait'],
+  ['landscape', 'landscape'],
+]);
+
+/** @throws BadValue for the first text that cannot be taken. */
+export function requestOf(given: Given, models: Models): Request {
+  const optional = (name: OptionName, parse: (text: string) => Parsed, otherwise: number) => {
+    const text = given[name]?.[0];
+    return text === undefined ? otherwise : read(name, text, parse);
+  };
+  const standpoints = (given.standpoint ?? []).map((text) =>
+    read('standpoint', text, positive(length())),
+  );
+  if (standpoints.length === 0)
+    throw new BadValue('--standpoint is needed, once for each picture.');
+  const sitter = choice('sitter', given.sitter?.[0] ?? 'adult-woman', models.sitters);
+  const format = formatOf(given, models);
+  const orientation = choice('orientation', given.orientation?.[0] ?? 'portrait', ORIENTATIONS);
+  const eyesAt = given['eyes-at']?.[0];
+  const lens = given.lens?.[0];
+  return {
+    sitter,
+    changes: changesOf(given),
+    turn: optional('turn', parseAngle, 0),
+    nod: optional('nod', parseAngle, 0),
+    format,
+    sensor: sensorSides(format, orientation),
+    standpoints,
+    view: viewOf(given),
+    eyesAt: eyesAt === undefined ? null : read('eyes-at', eyesAt, insideFrame),
+    cameraHeight: optional('camera-height', length(), 0),
+    tilt: optional('tilt', parseAngle, 0),
+    fNumber: optional('f-number', parseFNumber, 8),
+    lens: lens === undefined ? null : choice('lens', lens, models.lenses),
+    backdrop: optional('backdrop', positive(length()), 1.5),
+    printHeight: optional('print-height', positive(length()), 0.3),
+    megapixels: optional('megapixels', number, 24),
+    ratios: ratiosOf(given),
+  };
+}
