@@ -1,0 +1,34 @@
+import { bell, type Field, smoothMax, smoothMin, softAbs, step } from '../field';
+import { legFolds } from './drape';
+import type { Figure } from './figure';
+import { trouserLeg } from './limbs';
+import { ribsAndPelvis } from './trunk';
+
+/** Height of the trousers' hems above the floor, mm. */
+export const trouserHem = (f: Figure): number => f.by(30, 26);
+
+/** Trousers, from under the top's hem to the shoes; the legs fall straight with a faint crease. */
+export function trousers(f: Figure): Field {
+  const { mm } = f;
+  const pelvis = ribsAndPelvis(f);
+  const hem = trouserHem(f);
+  const leg = trouserLeg(f, hem);
+  const folds = legFolds(f, hem);
+  const waist = f.y(mm.waist_height_navel - 20);
+  const crotch = f.y(mm.crotch_height);
+  const { hip, knee, ankle } = f.joints;
+  return (x, y, z) => {
+    const ax = softAbs(x);
+    let l = leg(x, y, z);
+    const cx =
+      y > knee[1]
+        ? hip[0] + ((knee[0] - hip[0]) * (hip[1] - y)) / (hip[1] - knee[1])
+        : knee[0] + ((ankle[0] - knee[0]) * (knee[1] - y)) / (knee[1] - ankle[1]);
+    // Pressed crease, front and back.
+    if (Math.abs(l) < 14) l -= 2.4 * bell(ax - cx, 5) * step(crotch - 20, crotch - 140, y);
+    const seat = smoothMax(pelvis(x, y, z) - 4, crotch - 4 - y, 24);
+    let d = smoothMin(seat, l, 26);
+    if (Math.abs(d) < 14) d -= folds(x, y, z);
+    return smoothMax(d, y - waist, 6);
+  };
+}
