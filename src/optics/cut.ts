@@ -2,10 +2,10 @@
  * Stay back and crop: the framing is cut out of the wider picture of a fixed lens. The
  * standpoint, and with it the perspective, stays; pixels are what it costs.
  */
-import { focalForFrame, type Part } from './framing';
+import { focalForFrame } from './framing';
 import { imageDistance } from './lens';
-import { above, andThen, mapResult, notPositive, ok, refuse } from './result';
-import type { Frustum, Result, SensorSides } from './types';
+import { above, andThen, mapResult, notPositive, refuse } from './result';
+import type { Result, SensorSides } from './types';
 import { type Metre, metres } from './units';
 
 const PRINT_DOTS_PER_INCH = 300;
@@ -62,23 +62,4 @@ export function cutFrom(request: CutRequest): Result<Cut> {
       });
     }),
   );
-}
-
-/**
- * Which part of the whole picture a wanted frame is. Refuses one that reaches beyond it: the
- * frame is then placed too far from the middle of that lens's picture.
- */
-export function partWithin(whole: Frustum, wanted: Frustum): Result<Part> {
-  const width = whole.right - whole.left;
-  const height = whole.top - whole.bottom;
-  const bad = notPositive(width, height);
-  if (bad) return bad;
-  const part = {
-    x0: (wanted.left - whole.left) / width,
-    x1: (wanted.right - whole.left) / width,
-    y0: (whole.top - wanted.top) / height,
-    y1: (whole.top - wanted.bottom) / height,
-  };
-  const beyond = Math.max(-part.x0, part.x1 - 1, -part.y0, part.y1 - 1);
-  return above(1 + beyond, 1) ? refuse('lens-too-long', 0, beyond) : ok(part);
 }

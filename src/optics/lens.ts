@@ -29,11 +29,6 @@ export function focalForImageDistance(image: Metre, focus: Metre): Result<Metre>
   return notPositive(image, focus) ?? ok(metres((focus * image) / (focus + image)));
 }
 
-/** Focus distance s = f s' / (s' - f), metres. Refuses an image distance up to the focal length. */
-export function focusForImageDistance(focal: Metre, image: Metre): Result<Metre> {
-  return imageDistance(focal, image);
-}
-
 /** Distance on the tape, from the sensor mark: s + s', metres. */
 export function markDistance(focal: Metre, focus: Metre): Result<Metre> {
   return mapResult(imageDistance(focal, focus), (image) => metres(focus + image));

@@ -2,7 +2,7 @@
  * The stretch of a flat picture away from its axis. It belongs to projection on a plane, not to
  * a lens fault, and is apart from what the distance does.
  */
-import { notFinite, notPositive, ok, refuse } from './result';
+import { mapResult, notFinite, notPositive, ok, refuse } from './result';
 import type { Frustum, Result } from './types';
 import { type Metre, type Radian, radians } from './units';
 
@@ -39,8 +39,7 @@ export interface FieldPoint {
 
 function fieldPoint(x: number, y: number): Result<FieldPoint> {
   const angle = radians(Math.atan(Math.hypot(x, y)));
-  const stretch = offAxisStretch(angle);
-  return stretch.ok ? ok({ angle, stretch: stretch.value }) : stretch;
+  return mapResult(offAxisStretch(angle), (stretch) => ({ angle, stretch }));
 }
 
 /** The middle of the frame's edge that lies farthest from the axis. */

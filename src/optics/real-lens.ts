@@ -100,7 +100,10 @@ export function markedFocalFor(lens: Lens, focal: Metre, tape: Metre): Result<Me
   return notPositive(focal, tape) ?? ok(metres(focal / breathing(lens, tape)));
 }
 
-/** All that a lens does focused at `tape`; refuses what its marks or its near limit do not allow. */
+/**
+ * All that a lens does focused at `tape`, up to life size; refuses what its marks or its near
+ * limit do not allow.
+ */
 export function lensStateAt(lens: Lens, marked: Metre, tape: Metre): Result<LensState> {
   return andThen(effectiveFocalAt(lens, marked, tape), (focal) => {
     const p = lens.pupilMagnification ?? 1;

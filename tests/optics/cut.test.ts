@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CutRequest, cutFrom, partWithin } from '../../src/optics/cut';
+import { type CutRequest, cutFrom } from '../../src/optics/cut';
 import { blurInPicture } from '../../src/optics/focus';
-import { frameForFocal, frustumFor, partOfFrustum } from '../../src/optics/framing';
-import { imageDistance } from '../../src/optics/lens';
+import { frameForFocal } from '../../src/optics/framing';
 import { metres, mmToM } from '../../src/optics/units';
 import { always, FULL_FRAME_PORTRAIT, length, refusal, value } from './value';
 
@@ -53,18 +52,5 @@ describe('stay back and crop', () => {
     const refused = refusal(cutFrom({ ...request, focal: mmToM(200) }));
     expect(refused).toMatchObject({ reason: 'lens-too-long', asked: 0.2 });
     expect(refused.limit).toBeCloseTo((2 * 0.036) / 0.436, 12);
-  });
-
-  it('finds the part of the whole picture that a frame is, shifted or not', () => {
-    const whole = value(
-      frustumFor(value(imageDistance(request.focal, request.focus)), FULL_FRAME_PORTRAIT),
-    );
-    const part = { x0: 0.25, x1: 0.5, y0: 0.125, y1: 0.375 };
-    const found = value(partWithin(whole, partOfFrustum(whole, part)));
-    for (const side of ['x0', 'x1', 'y0', 'y1'] as const) {
-      expect(found[side]).toBeCloseTo(part[side], 12);
-    }
-    const past = partOfFrustum(whole, { ...part, y0: -0.1 });
-    expect(refusal(partWithin(whole, past)).asked).toBeCloseTo(0.1, 12);
   });
 });

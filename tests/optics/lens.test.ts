@@ -4,7 +4,6 @@ import {
   effectiveFNumber,
   exposureLossStops,
   focalForImageDistance,
-  focusForImageDistance,
   focusForMarkDistance,
   imageDistance,
   magnification,
@@ -41,7 +40,6 @@ describe('thin lens', () => {
         const s = metres(f * times);
         const image = value(imageDistance(f, s));
         expect(value(focalForImageDistance(image, s)) / f).toBeCloseTo(1, 10);
-        expect(value(focusForImageDistance(f, image)) / s).toBeCloseTo(1, 9);
         // Near 2f the two roots meet, which costs half the digits.
         expect(value(focusForMarkDistance(f, value(markDistance(f, s)))) / s).toBeCloseTo(1, 6);
       }),

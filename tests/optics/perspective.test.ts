@@ -63,6 +63,16 @@ describe('size at depth', () => {
         const level = value(cameraAt(request));
         const tilted = value(cameraAt({ ...request, tilt }));
         expect(ratio(tilted.position)).toBe(ratio(level.position));
+        // Nor the angle between the rays that drew two points, whatever became of the drawing.
+        const angle = (camera: typeof level) => {
+          const [p, q] = [a, b].map((point) => {
+            const { u, v } = value(project(camera, point));
+            const ray = [u, v, camera.imageDistance];
+            return ray.map((part) => part / Math.hypot(...ray));
+          });
+          return Math.hypot(...(p ?? []).map((part, i) => part - (q?.[i] ?? Number.NaN)));
+        };
+        expect(angle(tilted)).toBeCloseTo(angle(level), 9);
       }),
     );
   });
