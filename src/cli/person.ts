@@ -1,14 +1,11 @@
-import { dimensionsOf } from '../models/framing';
-import { landmarksFor } from '../sitter/landmarks';
-import type { Sitter } from '../sitter/types';
+import { readFile } from 'node:fs/promises';
+import { buildSitter, loadSculpture } from '../sitter/build';
+import { type Sitter, UPRIGHT } from '../sitter/types';
 import type { Request } from './request';
 
-export async function sitterOf(request: Request): Promise<Sitter> {
-  const dimensions = dimensionsOf(request.sitter, request.changes);
-  return {
-    dimensions,
-    landmarks: landmarksFor(dimensions),
-    meshes: [],
-    landmarkVertices: {} as never,
-  };
+/** The sitter asked for, built from its sculpture. @throws ImpossibleDimensions */
+export async function sitterOf({ sitter, changes, turn, nod }: Request): Promise<Sitter> {
+  const file = new URL(`../../models/sculpture/${sitter.sculpture}.glb`, import.meta.url);
+  const sculpture = await loadSculpture(await readFile(file));
+  return buildSitter(sculpture, sitter, changes, { ...UPRIGHT, headTurn: turn, headNod: nod });
 }
