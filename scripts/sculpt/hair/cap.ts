@@ -1,26 +1,39 @@
 import { type Field, mix, smoothMax, step } from '../field';
 import type { HeadShape } from '../head/shape';
 import { bareHead } from '../head/skin';
-import { hairline } from './hairline';
+import { type Hairline, hairline } from './hairline';
 
-/** Slope by which the cap's field under-estimates distance. */
+/** Slope by which the cap's fields under-estimate distance. */
 export const CAP_SLOPE = 0.8;
+/** The volume starts this far inside the hairline, mm: the border itself is locks alone. */
+const MARGIN = 4;
 
-/**
- * A cap of hair over the bare head: `thickness` in mm at a place that lies `q` mm inside the
- * hairline. It dips under the skin at the hairline, so that no rim stands off the skin.
- */
+export interface Cap extends Hairline {
+  /** Closed volume; it dips under the skin at its border, so that no rim stands off the skin. */
+  readonly volume: Field;
+  /** What locks lie on: the volume, and the skin beyond its border. */
+  readonly bed: Field;
+}
+
+/** A cap of hair over the bare head, `thickness` mm thick at `q` mm inside the hairline. */
 export function cap(
   shape: HeadShape,
   thickness: (q: number, x: number, y: number, z: number) => number,
-): Field {
+): Cap {
   const bare = bareHead(shape);
-  const inside = hairline(shape);
-  return (x, y, z) => {
+  const { inside, direction } = hairline(shape);
+  const volume: Field = (x, y, z) => {
     const d = bare(x, y, z);
     if (Math.abs(d) > 60) return d * CAP_SLOPE - 12;
-    const q = inside(x, y, z);
-    const t = mix(-2.5, thickness(q, x, y, z), step(-2.5, 1.5, q));
+    const q = inside(x, y, z) - MARGIN;
+    const t = mix(-2.5, thickness(Math.max(q, 0), x, y, z), step(-2.5, 4, q));
     return smoothMax(d - t, -q - 2.5, 2) * CAP_SLOPE;
   };
+  const bed: Field = (x, y, z) => {
+    const d = bare(x, y, z);
+    if (Math.abs(d) > 60) return d * CAP_SLOPE;
+    const q = inside(x, y, z) - MARGIN;
+    return (d - mix(0, thickness(Math.max(q, 0), x, y, z), step(-6, 4, q))) * CAP_SLOPE;
+  };
+  return { volume, bed, inside, direction };
 }

@@ -1,5 +1,5 @@
-import type { Field, Point } from '../field';
-import { gradient, type PathPoint, settle } from '../ribbons';
+import { type Field, mix, type Point } from '../field';
+import { gradient, type PathPoint, scatter, settle } from '../ribbons';
 
 /** Heading (any length) of the hair at a point of the surface. */
 export type Flow = (p: Point) => Point;
@@ -64,4 +64,20 @@ export function onSurface(surface: Field, centre: Point, direction: Point): Path
   }
   const p = at(low);
   return { at: p, normal: gradient(surface, p) };
+}
+
+/** Where the `i`-th lock of `along + over` is rooted: first ones along the hairline, then all over. */
+export function rootDirection(
+  i: number,
+  along: number,
+  direction: (azimuth: number, raised: number) => Point,
+): Point {
+  if (i < along) {
+    const azimuth = 360 * ((i + 0.5 * scatter(i, 1)) / along) - 180;
+    return direction(azimuth, 7 * scatter(i, 0) ** 1.5);
+  }
+  const up = mix(-0.8, 1, scatter(i, 0));
+  const around = 2 * Math.PI * scatter(i, 1);
+  const level = Math.sqrt(1 - up * up);
+  return [level * Math.sin(around), up, level * Math.cos(around)];
 }

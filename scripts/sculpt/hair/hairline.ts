@@ -1,38 +1,43 @@
-import { curve, mix } from '../field';
+import { curve, mix, type Point } from '../field';
 import type { HeadShape } from '../head/shape';
 
 /** Middle from which directions to the hairline are taken, drawn coordinates. */
 export const HAIR_CENTRE = [0, 20, -85] as const;
 
-/**
- * How far inside the hair a point of the scalp lies, mm (negative on bare skin). The hairline is a
- * curve of elevation over azimuth (degrees, 0 = straight ahead) about HAIR_CENTRE.
- */
-export function hairline(shape: HeadShape): (x: number, y: number, z: number) => number {
+export interface Hairline {
+  /** Millimetres inside the hair at a point of the scalp; negative on bare skin. */
+  inside(x: number, y: number, z: number): number;
+  /** From HAIR_CENTRE to the hairline at an azimuth in degrees (0 = straight ahead, negative = right). */
+  direction(azimuth: number, raised: number): Point;
+}
+
+/** The hairline, a curve of elevation over azimuth (both in degrees) about HAIR_CENTRE. */
+export function hairline(shape: HeadShape): Hairline {
   const f = shape.femininity;
   const [sx, sy, sz] = shape.scale;
   const elevation = curve([
     [0, 40.5],
-    [14, mix(41, 41.2, f)],
-    [28, mix(46, 42.5, f)],
-    [38, mix(45, 38, f)],
-    [48, mix(31, 27, f)],
-    [56, mix(17, 15, f)],
-    [63, mix(8, 5, f)],
-    [70, mix(-10, -5, f)],
-    [76, mix(-23, -13, f)],
-    [82, mix(-16, -8, f)],
-    [90, 0],
-    [98, 4],
-    [106, 0],
-    [113, -14],
-    [120, -31],
-    [130, -40],
-    [145, -45],
-    [160, -46.5],
-    [180, -47.5],
+    [14, mix(41, 41.4, f)],
+    [26, mix(44.5, 41.8, f)],
+    [36, mix(44, 38.5, f)],
+    [44, mix(35, 31, f)],
+    [50, mix(24, 21, f)],
+    [56, mix(13, 10, f)],
+    [63, mix(0, -1, f)],
+    [69, mix(-14, -8, f)],
+    [74, mix(-25, -13, f)],
+    [79, mix(-22, -11, f)],
+    [86, -5],
+    [95, 3],
+    [103, 2],
+    [110, -8],
+    [117, -24],
+    [126, -36],
+    [138, -42],
+    [155, -45],
+    [180, -48],
   ]);
-  return (X, Y, Z) => {
+  const inside = (X: number, Y: number, Z: number): number => {
     const x = Math.abs(X) / sx;
     const y = Y / sy - HAIR_CENTRE[1];
     const z = Z / sz - HAIR_CENTRE[2];
@@ -47,4 +52,10 @@ export function hairline(shape: HeadShape): (x: number, y: number, z: number) =>
       ((((height - elevation(azimuth)) * Math.PI) / 180) * radius) / Math.hypot(1, slope / flat)
     );
   };
+  const direction = (azimuth: number, raised: number): Point => {
+    const e = ((elevation(Math.abs(azimuth)) + raised) * Math.PI) / 180;
+    const a = (azimuth * Math.PI) / 180;
+    return [sx * Math.cos(e) * Math.sin(a), sy * Math.sin(e), sz * Math.cos(e) * Math.cos(a)];
+  };
+  return { inside, direction };
 }

@@ -3,75 +3,67 @@ import type { HeadShape } from '../head/shape';
 import { axis, mirroredAxis } from '../nets';
 import { RibbonBuilder, scatter } from '../ribbons';
 import { CAP_SLOPE, cap } from './cap';
-import { type Flow, follow, onSurface } from './flow';
-import { HAIR_CENTRE, hairline } from './hairline';
+import { type Flow, follow, onSurface, rootDirection } from './flow';
+import { HAIR_CENTRE } from './hairline';
 import type { HairStyle } from './style';
 
-/** Short hair: longer on top and swept forward and up, close at the sides and the nape. */
+const LOCKS = 5600;
+const BORDER_LOCKS = 1500;
+
+/** Short hair: longer on top and combed forward and aside, close at the sides and the nape. */
 export function shortHair(shape: HeadShape): HairStyle {
   const [sx, sy, sz] = shape.scale;
-  const inside = hairline(shape);
-  const topness = (y: number, z: number): number =>
-    step(30, 100, y / sy) * step(-190, -110, z / sz);
-  const volume = cap(shape, (q, _x, y, z) => {
+  const topness = (y: number, z: number): number => step(34, 96, y / sy) * step(-190, -120, z / sz);
+  const { volume, bed, inside, direction } = cap(shape, (q, _x, y, z) => {
     const top = topness(y, z);
-    const forelock = step(-60, -10, z / sz) * top;
-    return mix(0.7, mix(4.2, 13, top) + 4 * forelock, step(0, mix(26, 13, top), q));
+    return mix(0.6, mix(3.6, 10.5, top), step(0, mix(40, 22, top), q));
   });
-  const crown: Point = [14 * sx, 100 * sy, -135 * sz];
+  const crown: Point = [12 * sx, 100 * sy, -140 * sz];
   const flow: Flow = (p) => {
     const away: Point = [p[0] - crown[0], p[1] - crown[1], p[2] - crown[2]];
     const n = Math.hypot(...away) || 1;
     const top = topness(p[1], p[2]);
-    // On top the hair sweeps to the sitter's left as it comes forward.
-    return [away[0] / n + 0.35 * top, away[1] / n, away[2] / n];
+    return [away[0] / n + 0.75 * top, away[1] / n + 0.5 * top, away[2] / n];
   };
   const centre: Point = [0, HAIR_CENTRE[1] * sy, HAIR_CENTRE[2] * sz];
   const locks = () => {
     const builder = new RibbonBuilder();
-    const count = 3600;
-    for (let i = 0; i < count; i++) {
-      const up = mix(-0.82, 1, scatter(i, 0));
-      const around = 2 * Math.PI * scatter(i, 1);
-      const level = Math.sqrt(1 - up * up);
-      const root = onSurface(volume, centre, [
-        level * Math.sin(around),
-        up,
-        level * Math.cos(around),
-      ]);
-      const q = inside(...root.at);
-      if (q < -1.5) continue;
-      const top = topness(root.at[1], root.at[2]);
+    for (let i = 0; i < LOCKS; i++) {
+      const root = onSurface(bed, centre, rootDirection(i, BORDER_LOCKS, direction));
       const jitter = scatter(i, 2);
+      const q = inside(...root.at) - 3 * scatter(i * 11 + 5, 0);
+      if (q < -1) continue;
+      const top = topness(root.at[1], root.at[2]);
+      const border = step(0, 9, q);
       const length =
-        mix(mix(6, 14, step(2, 30, q)), mix(24, 34, step(0, 30, q)), top) * (0.75 + 0.5 * jitter);
-      const lift = mix(0.5, mix(1.6, 3.2, jitter), top);
-      const turn = 0.5 * (scatter(i * 3 + 1, 1) - 0.5);
+        mix(mix(4, 13, step(0, 34, q)), mix(14, 27, step(0, 30, q)), top) * (0.75 + 0.5 * jitter);
+      const lift = mix(mix(0.4, 0.9, border), mix(1.5, 3.4, jitter), top);
+      const turn = 0.7 * (scatter(i * 3 + 1, 1) - 0.5);
       const bent: Flow = (p) => {
         const [x, y, z] = flow(p);
         return [x + turn * z, y, z - turn * x];
       };
       const path = follow(
-        volume,
+        bed,
         CAP_SLOPE,
         bent,
         root.at,
-        4,
-        length / 4,
-        (t) => mix(-0.3, lift, t * t) * step(-1.5, 3, q) + 0.15,
+        3,
+        length / 3,
+        (t) => mix(0.1, 0.5, border) + lift * t,
       );
-      const width = mix(0.7, 2.1, top) * (0.7 + 0.6 * jitter) * step(-3, 4, q);
-      const tone = 0.72 + 0.5 * scatter(i, 2);
+      const width = mix(0.55, mix(1.3, 2.2, top), border) * (0.7 + 0.6 * jitter);
+      const tone = 0.7 + 0.5 * scatter(i * 7 + 2, 2);
       builder.add(
         path,
-        (t) => width * (1 - 0.9 * t * t),
-        (t) => tone * mix(0.85, 1.1, t),
+        (t) => width * (1 - 0.88 * t * t),
+        (t) => tone * mix(0.8, 1.12, t),
         0.7,
       );
     }
     return builder.build();
   };
-  const cell = (): number => 2.2;
+  const cell = (): number => 3;
   return {
     volume,
     grid: {

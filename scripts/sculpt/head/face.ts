@@ -15,7 +15,7 @@ import type { HeadShape } from './shape';
 /** Soft tissue and jaw below the brow, without nose, lips and eyes. Drawn coordinates. */
 export function face(shape: HeadShape): Field {
   const f = shape.femininity;
-  const angle: Knot = [mix(45.5, 42.5, f), -65, -60, mix(7.6, 6, f)];
+  const angle: Knot = [mix(45.5, 42.5, f), mix(-64, -58, f), -61, mix(7.6, 6, f)];
   const ramus: Knot = [55.5, -14, -72, 7.5];
   const body: Knot = [mix(10.5, 7.5, f), mix(-95, -94, f), -3, mix(11.2, 10.5, f)];
   return (x, y, z) => {
@@ -27,21 +27,31 @@ export function face(shape: HeadShape): Field {
     d = smoothMin(d, capsule(ax, y, z, ramus, angle), 22);
     d = smoothMin(
       d,
-      ellipsoid(ax, y, z, 0, -94, -4, mix(17, 13.5, f), 12.5, mix(16.2, 15.2, f)),
+      ellipsoid(ax, y, z, 0, -94, -4, mix(16.5, 12, f), mix(12.5, 11.8, f), mix(16.2, 15.2, f)),
       14,
     );
     // Cheek, the fat beside the mouth, the chewing muscle.
     d = smoothMin(
       d,
-      ellipsoid(ax, y, z, 31.5, mix(-39, -37, f), -19.5, 23, 29, mix(23.5, 25, f)),
+      ellipsoid(ax, y, z, 31.5, mix(-38, -34, f), -19.5, 23, mix(28, 26, f), mix(23.5, 25, f)),
       22,
     );
     d = smoothMin(
       d,
-      ellipsoid(ax, y, z, mix(30, 28, f), -60, -22, mix(15.5, 16, f), 23, mix(19, 20, f)),
+      ellipsoid(ax, y, z, mix(30, 26.5, f), -60, -22, mix(15.5, 16, f), 23, mix(19, 20, f)),
       20,
     );
-    d = smoothMin(d, ellipsoid(ax, y, z, mix(46, 44, f), -43, -54, mix(10.5, 9.5, f), 25, 22), 20);
+    d = smoothMin(
+      d,
+      ellipsoid(ax, y, z, mix(46, 43.5, f), mix(-42, -38, f), -54, mix(10.5, 9.5, f), 25, 22),
+      20,
+    );
+    // The side of the cheek, or the face looks hollow before the chewing muscle.
+    d = smoothMin(
+      d,
+      ellipsoid(ax, y, z, mix(42, 42.5, f), mix(-38, -35, f), -38, mix(12.5, 13.5, f), 23, 21),
+      20,
+    );
     // Floor of the mouth, so that the jaw meets the neck without a cut.
     return smoothMin(d, capsule(ax, y, z, [0, -91, -22, 8], [0, -96, -60, 17]), 24);
   };

@@ -18,16 +18,16 @@ export function brow(shape: HeadShape): Brow {
   const inner = mix(10.5, 12.5, f);
   const outer = mix(56.5, 54.5, f);
   const middle = curve([
-    [inner, mix(18, 19.2, f)],
+    [inner, mix(18.6, 19.8, f)],
     [18, mix(19.8, 20.6, f)],
     [28, mix(21.6, 22.8, f)],
     [37, mix(22.4, 24.2, f)],
     [45, mix(20.6, 22.4, f)],
     [outer, mix(14.2, 16, f)],
   ]);
-  const full = mix(4.6, 3, f);
+  const full = mix(4, 2.8, f);
   const halfWidth = curve([
-    [inner, full * 0.62],
+    [inner, full * 0.5],
     [17, full],
     [30, full * 0.9],
     [42, full * 0.6],
@@ -65,12 +65,12 @@ function browHairs(
 ): void {
   const f = shape.femininity;
   const b = brow(shape);
-  const count = Math.round(mix(330, 270, f));
-  const thick = mix(0.42, 0.34, f);
+  const count = Math.round(mix(300, 240, f));
+  const thick = mix(0.36, 0.3, f);
   for (let i = 0; i < count; i++) {
     const along = scatter(i, 0);
     // Hairs crowd a little where the brow is thick.
-    const ax = mix(b.inner, b.outer - 3, along ** 1.12);
+    const ax = mix(b.inner, b.outer - 3, along);
     const across = 2 * scatter(i, 1) - 1;
     const y = b.middle(ax) + across * b.halfWidth(ax) * 0.85;
     const root = drop(ax, y);
@@ -134,8 +134,8 @@ function lashes(
       for (const side of [1, -1])
         builder.add(
           bothSides(path, side).map((at) => ({ at, normal })),
-          (t) => (upper ? mix(0.24, 0.3, f) : 0.17) * (1 - 0.9 * t),
-          () => 0.3,
+          (t) => (upper ? mix(0.26, 0.34, f) : 0.18) * (1 - 0.9 * t),
+          () => 0.12,
           0,
         );
     }

@@ -44,7 +44,7 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
       lips: front * lips.red(ax, y),
       parting: front * lips.parting(ax, y),
       brow: front * browTint(eyebrow, Math.abs(X), Y),
-      scalp: step(-2, 9, covered(X, Y, Z)),
+      scalp: step(-2, 9, covered.inside(X, Y, Z)),
       blush: clamp(cheek + tip + ear + chin),
       lash: upper * step(1.1, 0.1, gap),
       lidRim:

@@ -22,8 +22,8 @@ export function mouth(shape: HeadShape): Mouth {
     [3.5, -61.5],
     [8, -61.1],
     [14, -61.6],
-    [20, -61.5],
-    [26, -60.6],
+    [20, -61.2],
+    [26, -60],
   ]);
   const top = curve([
     [0, -54.6],
@@ -31,22 +31,23 @@ export function mouth(shape: HeadShape): Mouth {
     [6, -53.3],
     [11, -54.8],
     [17, -57.3],
-    [22, -59.3],
-    [26, -60.4],
+    [22, -59],
+    [26, -59.8],
   ]);
   const bottom = curve([
     [0, -70.6],
     [5, -70.5],
     [10, -69.4],
     [16, -66.7],
-    [21, -63.9],
-    [26, -60.8],
+    [21, -63.7],
+    [26, -60.2],
   ]);
   const fullness = mix(1, 1.1, f);
+  const [upperHeight, lowerHeight] = [mix(1, 1.24, f), mix(1, 1.14, f)];
   const borders = (ax: number): [number, number, number] => {
     const s = clamp(ax, 0, MOUTH_HALF_WIDTH);
     const m = line(s);
-    return [m + (top(s) - m) * fullness, m, m + (bottom(s) - m) * fullness];
+    return [m + (top(s) - m) * upperHeight, m, m + (bottom(s) - m) * lowerHeight];
   };
   const relief = (ax: number, y: number): number => {
     if (ax > 42 || y > -36 || y < -90) return 0;
@@ -72,7 +73,7 @@ export function mouth(shape: HeadShape): Mouth {
     // The parting: a rounded furrow wide enough for the net to resolve.
     h -= mix(1, 1.7, middle) * bell(q, mix(1, 0.8, middle)) * step(28, 22.5, ax);
     // The corner tucks in a little.
-    h -= 0.9 * bell(Math.hypot(ax - 27.5, (y + 60.6) * 0.8), 3);
+    h -= 0.9 * bell(Math.hypot(ax - 27.5, (y + 60) * 0.8), 3);
     return h;
   };
   const red = (ax: number, y: number): number => {

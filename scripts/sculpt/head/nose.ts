@@ -14,7 +14,7 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
   ]);
   const tipY = mix(-28.4, -27, f);
   const tipZ = mix(24.2, 23.4, f);
-  const wide = mix(1, 0.95, f);
+  const wide = mix(1, 0.92, f);
   const [cos, sin] = [Math.cos(0.42), Math.sin(0.42)];
   return (d0, x, y, z) => {
     if (z < -30 || y > 50 || y < -66 || Math.abs(x) > 46) return d0;

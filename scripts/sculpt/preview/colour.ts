@@ -15,7 +15,7 @@ const linear = (hex: string): Rgb => {
 const SKIN = linear('#d9b29c');
 const LIPS = linear('#b57266');
 const HAIR = linear('#4a3527');
-const WHITE = linear('#d6cdc4');
+const WHITE = linear('#c8beb4');
 const IRIS = linear('#6b5238');
 const RING = linear('#2e231b');
 const PUPIL = linear('#0b0908');
@@ -35,7 +35,7 @@ export function skinColours(mesh: TriangleMesh, parts: HeadParts, haired: boolea
     const [nx, ny, nz] = [N[i], N[i + 1], N[i + 2]] as Rgb;
     const m = parts.masks(x, y, z);
     const open = parts.occlusion(x, y, z, nx, ny, nz);
-    let c = blend(SKIN, LIPS, 0.62 * m.lips);
+    let c = blend(SKIN, LIPS, 0.68 * m.lips);
     c = blend(c, [c[0] * 0.95, c[1] * 0.62, c[2] * 0.58], 0.7 * m.lidRim);
     c = blend(c, HAIR, 0.42 * m.brow + (haired ? 0.75 * m.scalp : 0));
     c = blend(c, [0.09, 0.035, 0.028], 0.6 * m.parting);

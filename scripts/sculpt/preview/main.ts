@@ -28,7 +28,7 @@ const { values: options } = parseArgs({
 
 interface Part extends TriangleMesh {
   readonly name: string;
-  readonly substance: 'skin' | 'hair' | 'brows' | 'eye';
+  readonly substance: 'skin' | 'hair' | 'locks' | 'brows' | 'eye';
   readonly colours: Float32Array;
 }
 
@@ -53,7 +53,7 @@ function build(): Part[] {
     name: 'fringe',
     substance: 'brows',
     ...lines,
-    colours: hairColours(lines, (v) => 0.55 * (lines.shade[v] as number)),
+    colours: hairColours(lines, (v) => 0.8 * (lines.shade[v] as number)),
   });
   if (options.hair === 'short' || options.hair === 'tied') {
     const style = parts.hair[options.hair];
@@ -64,11 +64,11 @@ function build(): Part[] {
       name: 'volume',
       substance: 'hair',
       ...volume,
-      colours: hairColours(volume, () => 0.7),
+      colours: hairColours(volume, () => 0.5),
     });
     out.push({
       name: 'locks',
-      substance: 'hair',
+      substance: 'locks',
       ...locks,
       colours: hairColours(locks, (v) => locks.shade[v] as number),
     });

@@ -1,6 +1,32 @@
 /** Prints the seeds of both shapes and the dimensions they imply. */
+
+import { neckAndShoulders } from '../head/neck';
 import { type HeadLandmark, seeds } from '../head/seeds';
-import { SHAPES } from '../head/shape';
+import { type HeadShape, SHAPES } from '../head/shape';
+import { range, trace } from '../head/trace';
+
+/** Girth of the neck in a plane square to its axis at the larynx. */
+function neckGirth(shape: HeadShape): number {
+  const field = neckAndShoulders(shape);
+  const [, sy, sz] = shape.scale;
+  const lean = 0.2;
+  const points = range(0, 2 * Math.PI, 0.05).map((a): [number, number] => {
+    const [s, c] = [Math.sin(a), Math.cos(a)];
+    const direction = [-s, c * Math.sin(lean), -c * Math.cos(lean)] as const;
+    const centre = [0, -132 * sy, -98 * sz] as const;
+    const from = centre.map((v, j) => v - 120 * (direction[j] as number)) as [
+      number,
+      number,
+      number,
+    ];
+    const p = trace(field, from, direction) ?? from;
+    return [p[0], (p[2] - centre[2]) / Math.cos(lean)];
+  });
+  return points.reduce((sum, p, i) => {
+    const q = points[(i + 1) % points.length] as [number, number];
+    return sum + Math.hypot(q[0] - p[0], q[1] - p[1]);
+  }, 0);
+}
 
 for (const shape of Object.values(SHAPES)) {
   const s = seeds(shape);
@@ -25,6 +51,7 @@ for (const shape of Object.values(SHAPES)) {
     nose_protrusion: gap('pronasale', 'subnasale'),
     lip_length: gap('cheilion', 'stomion') && 2 * s.cheilion[0],
     ear_length: gap('superaurale', 'subaurale'),
+    neck_girth: neckGirth(shape),
     depths: ['pupil', 'ectocanthion', 'zygion', 'tragion', 'opisthocranion', 'sellion'].map(
       (k) => `${k} ${(tip - s[k as HeadLandmark][2]).toFixed(1)}`,
     ),

@@ -93,7 +93,12 @@ const materials = {
       side: THREE.DoubleSide,
     }),
   brows: () =>
-    new THREE.MeshStandardMaterial({ vertexColors: true, roughness: 0.8, side: THREE.DoubleSide }),
+    new THREE.MeshPhysicalMaterial({
+      vertexColors: true,
+      roughness: 0.9,
+      specularIntensity: 0.1,
+      side: THREE.DoubleSide,
+    }),
   eye: () =>
     new THREE.MeshPhysicalMaterial({
       vertexColors: true,
@@ -118,14 +123,14 @@ for (const part of job.parts) {
     new THREE.BufferAttribute(await read(`${part.name}.colours`, Float32Array), 3),
   );
   geometry.setIndex(new THREE.BufferAttribute(await read(`${part.name}.indices`, Uint32Array), 1));
-  const material = materials[part.substance]();
+  const material = (materials[part.substance] ?? materials.hair)();
   if (job.clay) {
     material.vertexColors = false;
     material.color.set(0xb8b2aa);
   }
   const mesh = new THREE.Mesh(geometry, material);
-  mesh.castShadow = part.substance !== 'brows' && part.substance !== 'eye';
-  mesh.receiveShadow = true;
+  mesh.castShadow = part.substance === 'skin' || part.substance === 'hair';
+  mesh.receiveShadow = part.substance !== 'brows';
   scene.add(mesh);
 }
 
