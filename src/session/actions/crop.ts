@@ -1,0 +1,99 @@
+/** How much of the sitter the frame holds and where the eyes sit in it. */
+import { dimensionsOf, frameHeightOf } from '../../models/framing';
+import type { FramingModel, Models } from '../../models/types';
+import { formatLength } from '../../readings/format';
+import { type ActionContext, standpointForFrame } from '../follow';
+import { known } from '../known';
+import { clamp, LIMITS } from '../limits';
+import type { Crop, Hold, Session } from '../types';
+import { action, editPictures, type Whose } from './action';
+
+/** Usual frame height of a framing for the session's sitter, metres, in the legal range. */
+export function usualFrameHeight(
+  sitter: Session['sitter'],
+  framing: FramingModel,
+  models: Models,
+): number {
+  const dimensions = dimensionsOf(known(models.sitters, sitter.model), sitter.changes);
+  return clamp(frameHeightOf(framing, dimensions).usual, LIMITS.frameHeight);
+}
+
+/** The crop changed. A locked lens cannot follow, so its picture moves to where it frames that. */
+function reframe(session: Session, crop: Crop, which: Whose, context: ActionContext): Session {
+  const changed = { ...session, crop };
+  return editPictures(changed, which, (picture) =>
+    picture.view.by === 'lens'
+      ? {
+          ...picture,
+          standpoint: standpointForFrame(
+            changed,
+            picture,
+            picture.view.focal,
+            crop.frameHeight,
+            context,
+          ),
+        }
+      : picture,
+  );
+}
+
+/**
+ * Sets the frame height at the eye plane. The focal length follows; while lenses are kept, the
+ * standpoint does, of one picture or of all.
+ */
+export const setFrameHeight = action<Whose & { to: number }>({
+  edit: (session, { to, ...which }, context) => {
+    const frameHeight = clamp(to, LIMITS.frameHeight);
+    return reframe(session, { ...session.crop, frameHeight, framing: null }, which, context);
+  },
+  label: (after) => `Frame set to ${formatLength(after.crop.frameHeight, after.units, 'frame')}`,
+});
+
+/** Takes a named framing: its usual height for this sitter, its orientation, the eyes' usual place. */
+export const setFraming = action<{ framing: string }>({
+  edit: (session, { framing: id }, context) => {
+    const framing = context.models.framings.get(id);
+    if (!framing) return session;
+    const crop: Crop = {
+      ...session.crop,
+      framing: id,
+      frameHeight: usualFrameHeight(session.sitter, framing, context.models),
+      orientation: framing.orientation,
+      eyesAt: framing.eyesAt,
+      eyesAcross: 0.5,
+    };
+    return reframe(session, crop, {}, context);
+  },
+  label: (_, { framing }, { models }) =>
+    `Framing: ${models.framings.get(framing)?.name ?? framing}`,
+});
+
+const HOLD_WORDS: Readonly<Record<Hold, string>> = {
+  'frame-height': 'frame height',
+  'head-height': 'head height',
+  'pupil-distance': 'the distance between the pupils',
+};
+
+/** What two pictures have equal when their crops match. */
+export const setHold = action<{ to: Hold }>({
+  edit: (session, { to }) => ({ ...session, crop: { ...session.crop, hold: to } }),
+  label: (_, { to }) => `Crop held by ${HOLD_WORDS[to]}`,
+});
+
+export const setOrientation = action<{ to: Crop['orientation'] }>({
+  edit: (session, { to }) => ({ ...session, crop: { ...session.crop, orientation: to } }),
+  label: (_, { to }) => (to === 'portrait' ? 'Frame upright' : 'Frame lying'),
+});
+
+/** Where the eyes sit: shares of the frame, `down` from the top and `across` from the left. */
+export const setEyesAt = action<{ down?: number; across?: number }>({
+  edit: (session, { down, across }) => ({
+    ...session,
+    crop: {
+      ...session.crop,
+      eyesAt: down ?? session.crop.eyesAt,
+      eyesAcross: across ?? session.crop.eyesAcross,
+    },
+  }),
+  label: () => 'Eyes placed in the frame',
+});

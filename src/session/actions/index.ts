@@ -1,0 +1,32 @@
+export { type Action, pictureOf, type Whose } from './action';
+export {
+  setEyesAt,
+  setFrameHeight,
+  setFraming,
+  setHold,
+  setOrientation,
+  usualFrameHeight,
+} from './crop';
+export { cutFromLens, endCut, setFocal, setKept, setLens } from './lens';
+export {
+  addPicture,
+  matchLook,
+  moveStandpoint,
+  removePicture,
+  setCameraHeight,
+  setFNumber,
+  setTilt,
+} from './pictures';
+export {
+  resetToDemo,
+  setFormat,
+  setKit,
+  setLight,
+  setNotes,
+  setPlay,
+  setPrintHeight,
+  setRoom,
+  setTitle,
+  setUnits,
+} from './scene';
+export { setDimension, setPose, setSitter } from './sitter';

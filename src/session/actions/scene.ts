@@ -1,0 +1,70 @@
+/** Kit, light, room, the move and the session's own texts. */
+import { demoSession } from '../demo';
+import { known } from '../known';
+import { NOTES_LENGTH, TITLE_LENGTH } from '../limits';
+import type { Light, Room, Session } from '../types';
+import { action } from './action';
+
+/** The sensor format and what it records. */
+export const setFormat = action<{ format: string; megapixels?: number }>({
+  edit: (session, { format, megapixels }, { models }) =>
+    models.formats.has(format)
+      ? {
+          ...session,
+          body: { format, megapixels: megapixels ?? session.body.megapixels },
+        }
+      : session,
+  label: (after, _, { models }) => `Format: ${known(models.formats, after.body.format).name}`,
+});
+
+/** The lenses that are there, each once; unknown ones are left out. */
+export const setKit = action<{ lenses: readonly string[] }>({
+  edit: (session, { lenses }, { models }) => ({
+    ...session,
+    lenses: [...new Set(lenses)].filter((id) => models.lenses.has(id)),
+  }),
+  label: (after) =>
+    `Kit of ${after.lenses.length} ${after.lenses.length === 1 ? 'lens' : 'lenses'}`,
+});
+
+export const setLight = action<Partial<Light>>({
+  edit: (session, light) => ({ ...session, light: { ...session.light, ...light } }),
+  label: () => 'Light moved',
+});
+
+export const setRoom = action<Partial<Room>>({
+  edit: (session, room) => ({ ...session, room: { ...session.room, ...room } }),
+  label: () => 'Room changed',
+});
+
+/** Ends and length of the move, seconds. */
+export const setPlay = action<Partial<Session['play']>>({
+  edit: (session, play) => ({ ...session, play: { ...session.play, ...play } }),
+  label: (after) => `Move from ${after.play.from} to ${after.play.to}`,
+});
+
+/** Height of the print whose viewing distance is read, metres. */
+export const setPrintHeight = action<{ to: number }>({
+  edit: (session, { to }) => ({ ...session, printHeight: to }),
+  label: () => 'Print height set',
+});
+
+export const setUnits = action<{ to: Session['units'] }>({
+  edit: (session, { to }) => ({ ...session, units: to }),
+  label: (_, { to }) => (to === 'metric' ? 'Metres' : 'Feet and inches'),
+});
+
+export const setTitle = action<{ to: string }>({
+  edit: (session, { to }) => ({ ...session, title: to.slice(0, TITLE_LENGTH) }),
+  label: () => 'Title changed',
+});
+
+export const setNotes = action<{ to: string }>({
+  edit: (session, { to }) => ({ ...session, notes: to.slice(0, NOTES_LENGTH) }),
+  label: () => 'Notes changed',
+});
+
+export const resetToDemo = action<Record<string, never>>({
+  edit: () => demoSession(),
+  label: () => 'Demo session',
+});

@@ -1,0 +1,86 @@
+/** Anything read from outside -> a session, or a typed reason why not. Nothing here throws. */
+import * as v from 'valibot';
+import { describeIssue } from '../models/issue';
+import type { Models } from '../models/types';
+import { clampSession } from './clamp';
+import { MIGRATIONS, migrate } from './migrate';
+import { sessionSchema } from './schema';
+import { SESSION_VERSION, type Session } from './types';
+
+/** Where a session came from, as a sentence calls it. */
+export type Carrier = 'file' | 'link' | 'saved session';
+
+export type Fault =
+  | 'too-large'
+  | 'damaged'
+  | 'not-a-session'
+  | 'newer'
+  | 'unknown-version'
+  | 'unknown-model';
+
+export interface Undecoded {
+  readonly ok: false;
+  readonly fault: Fault;
+  /** One or two sentences for the screen; nothing was changed. */
+  readonly sentence: string;
+}
+export type Decoded = { readonly ok: true; readonly session: Session } | Undecoded;
+
+/** What tells a session's JSON from any other. */
+export const FORMAT = 'standpoint-session';
+
+export const failed = (fault: Fault, sentence: string): Undecoded => ({
+  ok: false,
+  fault,
+  sentence: `${sentence} Nothing was changed.`,
+});
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** What goes into a file, a link and the store alike. */
+export const envelope = (session: Session) => ({ format: FORMAT, session });
+
+/** The envelope back to a session: migrated, validated, known to the models, clamped. */
+export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models): Decoded {
+  if (!isRecord(value) || value.format !== FORMAT || !isRecord(value.session)) {
+    return failed('not-a-session', `This ${carrier} holds no session.`);
+  }
+  const migrated = migrate(value.session, MIGRATIONS, SESSION_VERSION);
+  if (!migrated.ok) {
+    switch (migrated.reason) {
+      case 'newer':
+        return failed('newer', `This ${carrier} comes from a newer version.`);
+      case 'unknown-version':
+        return failed(
+          'unknown-version',
+          `This ${carrier} is of a version that was never released.`,
+        );
+      case 'damaged':
+        return failed('damaged', `This ${carrier} is damaged: it names no version.`);
+    }
+  }
+  const parsed = v.safeParse(sessionSchema, migrated.session);
+  if (!parsed.success) {
+    const [issue] = parsed.issues;
+    return failed('damaged', `This ${carrier} is damaged at ${describeIssue(issue)}.`);
+  }
+  const stranger = unknownModel(parsed.output, models);
+  if (stranger) {
+    return failed('unknown-model', `This ${carrier} asks for ${stranger}, which is not here.`);
+  }
+  return { ok: true, session: clampSession(parsed.output, models) };
+}
+
+/** The first thing a session names that models/ does not hold. */
+function unknownModel(session: Session, models: Models): string | null {
+  const { sitter, body, crop, lenses, pictures } = session;
+  if (!models.sitters.has(sitter.model)) return `the sitter "${sitter.model}"`;
+  if (!models.formats.has(body.format)) return `the format "${body.format}"`;
+  if (crop.framing !== null && !models.framings.has(crop.framing)) {
+    return `the framing "${crop.framing}"`;
+  }
+  const named = pictures.flatMap(({ lens }) => (lens === null ? [] : [lens]));
+  const lens = [...lenses, ...named].find((each) => !models.lenses.has(each));
+  return lens === undefined ? null : `the lens "${lens}"`;
+}

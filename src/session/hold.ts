@@ -1,0 +1,132 @@
+/**
+ * Crop match: the image distance that gives a picture the held size. A hold measures something of
+ * the sitter as an angle seen from the camera; its size on the sensor is that span times s'.
+ */
+import { toCameraAxes } from '../optics/camera';
+import { imageDistanceForAngles } from '../optics/framing';
+import { focalForImageDistance } from '../optics/lens';
+import type { SensorSides } from '../optics/types';
+import { type Metre, metres } from '../optics/units';
+import { REGION, type Sitter } from '../sitter/types';
+import { type Place, placeOf } from './place';
+import type { Crop, Hold, Session } from './types';
+
+/** What holds need of the sitter. Without meshes the head runs from vertex to menton. */
+export type Outlined = Pick<Sitter, 'landmarks' | 'meshes'>;
+
+/** Half the breadth of the jaw's foremost part, in which the chin's outline is looked for, metres. */
+const CHIN_REACH = 0.02;
+/** Points nearer to the lens than this are not drawn, metres. */
+const NEAREST_DRAWN = 0.01;
+
+type Eye = Pick<Place, 'position' | 'tilt'>;
+
+/** Height of a point over its depth, from the optical axis; null when it is not before the lens. */
+function rise(eye: Eye, point: readonly [number, number, number]): number | null {
+  const [, y, z] = toCameraAxes(eye, point);
+  return -z < NEAREST_DRAWN ? null : y / -z;
+}
+
+/**
+ * Tangents of the crown's and the chin's angle from the axis, as the outline is drawn: the
+ * highest of the bare head and the lowest of the chin. Near the camera that crown is the
+ * forehead's horizon, not the vertex.
+ */
+export function headOutline(eye: Eye, sitter: Outlined): { top: number; bottom: number } | null {
+  const { vertex, menton } = sitter.landmarks;
+  let top = rise(eye, vertex) ?? Number.NEGATIVE_INFINITY;
+  let bottom = rise(eye, menton) ?? Number.POSITIVE_INFINITY;
+  for (const { substance, positions, regions } of sitter.meshes) {
+    if (substance !== 'skin') continue;
+    for (let i = 0; i < regions.length; i++) {
+      const region = regions[i];
+      if (region !== REGION.face && region !== REGION.scalp) continue;
+      const x = positions[3 * i] ?? 0;
+      const y = positions[3 * i + 1] ?? 0;
+      const z = positions[3 * i + 2] ?? 0;
+      const height = rise(eye, [x, y, z]);
+      if (height === null) continue;
+      if (height > top) top = height;
+      else if (
+        height < bottom &&
+        Math.hypot(x - menton[0], y - menton[1], z - menton[2]) < CHIN_REACH
+      ) {
+        bottom = height;
+      }
+    }
+  }
+  return top > bottom && Number.isFinite(top - bottom) ? { top, bottom } : null;
+}
+
+/** Size of the held measure on a plane at unit distance before the lens, or null when not in view. */
+function spanOf(hold: Exclude<Hold, 'frame-height'>, eye: Eye, sitter: Outlined): number | null {
+  if (hold === 'head-height') {
+    const head = headOutline(eye, sitter);
+    return head === null ? null : head.top - head.bottom;
+  }
+  const [left, right] = (['pupil_left', 'pupil_right'] as const).map((name) => {
+    const [x, y, z] = toCameraAxes(eye, sitter.landmarks[name]);
+    return -z < NEAREST_DRAWN ? null : ([x / -z, y / -z] as const);
+  });
+  return left && right ? Math.hypot(left[0] - right[0], left[1] - right[1]) : null;
+}
+
+export interface Held {
+  readonly hold: Hold;
+  /** What all pictures have equal: metres at the eye plane, or metres on the sensor. */
+  readonly value: number;
+}
+
+/** s' that frames `frameHeight` in the plane at `depth`: h s / H. */
+const imageForFrame = (frameHeight: number, depth: Metre, sensor: SensorSides): Metre =>
+  metres((sensor.height * depth) / frameHeight);
+
+/**
+ * What the session's crop holds: the frame height itself, or the size the first picture gives
+ * its measure at that frame height.
+ */
+export function heldBy(
+  session: Pick<Session, 'crop' | 'pictures'>,
+  sensor: SensorSides,
+  sitter: Outlined,
+): Held {
+  const { hold, frameHeight } = session.crop;
+  const [first] = session.pictures;
+  const whole: Held = { hold: 'frame-height', value: frameHeight };
+  if (hold === 'frame-height' || !first) return whole;
+  const place = placeOf(first, sensor);
+  const span = spanOf(hold, place, sitter);
+  if (span === null) return whole;
+  return { hold, value: span * imageForFrame(frameHeight, place.depth, sensor) };
+}
+
+/** Image distance with which a camera at `place` gives the held measure its size. */
+export function imageForHeld(
+  held: Held,
+  crop: Pick<Crop, 'frameHeight'>,
+  place: Place,
+  sensor: SensorSides,
+  sitter: Outlined,
+): Metre {
+  if (held.hold !== 'frame-height') {
+    const span = spanOf(held.hold, place, sitter);
+    const image = imageDistanceForAngles(metres(held.value), span ?? 0, 0);
+    if (image.ok) return image.value;
+  }
+  return imageForFrame(crop.frameHeight, place.depth, sensor);
+}
+
+/** Focal length by which a picture of the session follows its crop, thin lens, metres. */
+export function cropFocal(
+  session: Pick<Session, 'crop' | 'pictures'>,
+  picture: Parameters<typeof placeOf>[0],
+  sensor: SensorSides,
+  sitter: Outlined,
+): Metre {
+  const place = placeOf(picture, sensor);
+  const held = heldBy(session, sensor, sitter);
+  const image = imageForHeld(held, session.crop, place, sensor, sitter);
+  const focal = focalForImageDistance(image, place.depth);
+  if (!focal.ok) throw new RangeError(`crop: ${focal.reason}`);
+  return focal.value;
+}

@@ -1,0 +1,46 @@
+/** The legal range of every number of the document, in one table; metres, radians, plain ratios. */
+
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+const range = (least: number, most: number): Range => ({ least, most });
+const degrees = (least: number, most: number): Range =>
+  range((least * Math.PI) / 180, (most * Math.PI) / 180);
+
+export const LIMITS = {
+  /** Nearer, the lens would stand in the face; farther, no portrait is taken. */
+  standpoint: range(0.15, 30),
+  frameHeight: range(0.1, 6),
+  focal: range(0.004, 1.2),
+  fNumber: range(0.7, 90),
+  cameraHeight: range(-1.5, 1.5),
+  tilt: degrees(-45, 45),
+  /** Shares of the frame: the eyes stay in the picture. */
+  eyesAt: range(0, 1),
+  eyesAcross: range(0, 1),
+  megapixels: range(1, 500),
+  bodyTurn: degrees(-180, 180),
+  headTurn: degrees(-80, 80),
+  headNod: degrees(-45, 45),
+  headTilt: degrees(-35, 35),
+  lightAzimuth: degrees(-180, 180),
+  lightElevation: degrees(-80, 89),
+  lightSoftness: range(0.02, 1.5),
+  backdrop: range(0.3, 30),
+  cameraWall: range(0.5, 60),
+  behindCamera: range(0, 3),
+  playSeconds: range(0.5, 60),
+  printHeight: range(0.02, 10),
+  /** A changed dimension over the sitter's own: a little beyond the 1st and 99th percentile. */
+  dimensionChange: range(0.65, 1.45),
+} as const satisfies Record<string, Range>;
+
+/** Longest texts, in characters. */
+export const TITLE_LENGTH = 200;
+export const NOTES_LENGTH = 20_000;
+
+/** The nearest legal value. A value that is no number takes the least. */
+export const clamp = (value: number, { least, most }: Range): number =>
+  Number.isNaN(value) ? least : Math.min(most, Math.max(least, value));

@@ -1,0 +1,142 @@
+/** The document -> cameras. What cannot be met is drawn as nearly as possible, with the reason. */
+
+import type { FormatModel, Models } from '../models/types';
+import { cameraAt, viewAngle } from '../optics/camera';
+import { type Cut, cutFrom } from '../optics/cut';
+import { sensorSides } from '../optics/framing';
+import type { Camera, Lens, Result } from '../optics/types';
+import { type Metre, metres } from '../optics/units';
+import { type Held, heldBy, imageForHeld, type Outlined } from './hold';
+import { known } from './known';
+import { fitLens, rankLenses, tapeFor } from './lens-fit';
+import type { Limit } from './limit';
+import { LIMITS } from './limits';
+import { placeOf } from './place';
+import { roomLimits, viewLimits } from './place-limits';
+import type { Letter, Picture, Session } from './types';
+import { viewOf } from './view';
+
+export interface ResolvedPicture {
+  readonly letter: Letter;
+  readonly camera: Camera;
+  readonly standpoint: Metre;
+  /** Focal length as it acts, of what is on the camera (for a cut: of the wider picture). */
+  readonly focal: Metre;
+  readonly frameHeight: Metre;
+  readonly frameWidth: Metre;
+  /** Along the axis, on the eyes. */
+  readonly focusDistance: Metre;
+  /** From the sensor mark, along the axis. */
+  readonly tapeDistance: Metre;
+  readonly fNumber: number;
+  readonly format: FormatModel;
+  /** The named lens, or the best of the kit; null when none of the kit can. */
+  readonly lens: Lens | null;
+  /** What to set on that lens. */
+  readonly lensMark: Metre | null;
+  /** Passed limits, the one to show first; empty when all is met. */
+  readonly limits: readonly Limit[];
+  /** What "stay back and crop" costs, when the picture is cut. */
+  readonly cut: Cut | null;
+  /** The camera sees the face from above (+) or below (-), radians. */
+  readonly faceAngle: number;
+  readonly held: Held;
+  /** It has the held size: by its own focal length or as a cut, and no limit stood in the way. */
+  readonly followsCrop: boolean;
+}
+
+function must(camera: Result<Camera>): Camera {
+  if (camera.ok) return camera.value;
+  throw new RangeError(`${camera.reason}: limit ${camera.limit}, asked ${camera.asked}`);
+}
+
+/**
+ * One picture of a session as a camera with all that follows from it. Never NaN and never a
+ * throw for a session that `decode` let in: an impossible request gives the nearest picture.
+ */
+export function resolvePicture(
+  session: Session,
+  picture: Picture,
+  models: Models,
+  sitter: Outlined,
+): ResolvedPicture {
+  const format = known(models.formats, session.body.format);
+  const sensor = sensorSides(format, session.crop.orientation);
+  const named = picture.lens === null ? null : known(models.lenses, picture.lens);
+  const place = placeOf(picture, sensor);
+  const held = heldBy(session, sensor, sitter);
+  const wanted = imageForHeld(held, session.crop, place, sensor, sitter);
+  const view = viewOf(picture.view, place, sensor, wanted, named);
+  const { focal, share } = view;
+
+  const camera = must(
+    cameraAt({
+      standpoint: place.standpoint,
+      height: metres(place.position[1]),
+      tilt: place.tilt,
+      focal,
+      sensor: { width: metres(sensor.width * share), height: metres(sensor.height * share) },
+      eyesAt: session.crop.eyesAt,
+      eyesAcross: session.crop.eyesAcross,
+    }),
+  );
+  const { left, right, bottom, top } = camera.frustum;
+  const frameHeight = metres((top - bottom) * place.depth);
+  const { fNumber } = picture;
+  const wantedFrame =
+    picture.view.by === 'cut' ? (sensor.height * place.depth) / wanted : LIMITS.frameHeight.least;
+  const asked = {
+    focal,
+    focus: place.depth,
+    fNumber,
+    frameHeight: metres((sensor.height * place.depth) / camera.imageDistance),
+    sensorHeight: sensor.height,
+    isFocalFixed: picture.view.by !== 'crop',
+    standpointPerFocus: place.standpoint / place.depth,
+  };
+  const fits = named
+    ? [fitLens(named, asked)]
+    : rankLenses(
+        session.lenses.map((id) => known(models.lenses, id)),
+        asked,
+      );
+  const [best] = fits;
+  const lens = named ?? (best?.limit === null ? best.lens : null);
+  const tapeDistance = tapeFor(lens, focal, place.depth);
+  const lensLimits =
+    lens !== null && best?.limit === null ? [] : fits.flatMap((fit) => fit.limit ?? []);
+  const cut =
+    picture.view.by === 'cut' && view.refusal === null
+      ? cutFrom({
+          focal,
+          fNumber,
+          focus: place.depth,
+          sensor,
+          frameHeight,
+          megapixels: session.body.megapixels,
+        })
+      : null;
+  return {
+    letter: picture.letter,
+    camera,
+    standpoint: place.standpoint,
+    focal,
+    frameHeight,
+    frameWidth: metres((right - left) * place.depth),
+    focusDistance: place.depth,
+    tapeDistance,
+    fNumber,
+    format,
+    lens,
+    lensMark: lens ? (best?.mark ?? null) : null,
+    limits: [
+      ...viewLimits(place, view, asked, metres(wantedFrame)),
+      ...lensLimits,
+      ...roomLimits(place, asked, tapeDistance, lens, session.room, sitter),
+    ],
+    cut: cut?.ok ? cut.value : null,
+    faceAngle: viewAngle(camera),
+    held,
+    followsCrop: picture.view.by !== 'lens' && view.refusal === null,
+  };
+}
