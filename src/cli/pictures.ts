@@ -82,10 +82,17 @@ function limitOf(
   }).limit;
 }
 
-/** One picture a standpoint. @throws BadValue where a standpoint cannot do what is asked. */
-export function picturesOf(request: Request, sitter: Sitter): CliPicture[] {
-  return request.standpoints.map((standpoint) => {
-    const camera = cameraFor(request, metres(standpoint));
+/** A camera a standpoint. @throws BadValue where a standpoint cannot do what is asked. */
+export const camerasOf = (request: Request): Camera[] =>
+  request.standpoints.map((standpoint) => cameraFor(request, metres(standpoint)));
+
+/** One picture a camera. */
+export function picturesOf(
+  request: Request,
+  cameras: readonly Camera[],
+  sitter: Sitter,
+): CliPicture[] {
+  return cameras.map((camera) => {
     const input: PictureInput = {
       camera,
       format: request.format,

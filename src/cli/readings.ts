@@ -6,7 +6,7 @@ import { BadValue } from './bad-value';
 import { listText } from './list';
 import { csvOf, jsonOf, tableOf } from './output';
 import { sitterOf } from './person';
-import { picturesOf } from './pictures';
+import { camerasOf, picturesOf } from './pictures';
 import { requestOf } from './request';
 
 /** The text to print. @throws BadValue or ImpossibleDimensions for what cannot be done. */
@@ -17,7 +17,8 @@ async function run(argv: readonly string[]): Promise<string> {
   if (given.list) return listText(models);
   if (given.json && given.csv) throw new BadValue('--json and --csv exclude each other.');
   const request = requestOf(given, models);
-  const pictures = picturesOf(request, await sitterOf(request));
+  const cameras = camerasOf(request);
+  const pictures = picturesOf(request, cameras, await sitterOf(request));
   if (given.json) return JSON.stringify(jsonOf(pictures), null, 2);
   return given.csv ? csvOf(pictures) : tableOf(pictures);
 }
