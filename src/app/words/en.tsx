@@ -1,10 +1,29 @@
 import type { ReactNode } from 'react';
+import type { Cut } from '../../optics/cut';
+import { formatFNumber, formatFocal, formatNumber, formatPercent } from '../../readings/format';
 import type { Hold, Kept, Letter } from '../../session/types';
+import type { LengthId } from '../compare/over/lengths';
+
+const LENGTH_NAMES: Readonly<Record<LengthId, string>> = {
+  'face-breadth': 'cheekbones',
+  pupils: 'pupils',
+  'nose-breadth': 'nose',
+  mouth: 'mouth',
+  'face-height': 'face',
+  'ear-left': 'ear',
+  'ear-right': 'ear',
+};
 
 /** English. Short sentences, cause before effect, a unit with each number. */
 export const en = {
   name: 'Standpoint',
-  controls: { set: 'Set', close: 'Close', cancel: 'Stop', done: 'Done' },
+  controls: {
+    set: 'Set',
+    close: 'Close',
+    cancel: 'Stop',
+    tooSmall: (least: string) => `The least is ${least}.`,
+    tooLarge: (most: string) => `The most is ${most}.`,
+  },
   head: {
     saved: (time: string) => `Saved at ${time}`,
     unsaved: 'Not saved yet',
@@ -15,6 +34,13 @@ export const en = {
     still: 'Save a still',
     link: 'Copy link',
     linkCopied: 'Link copied',
+    linkOpened: 'Link opened',
+    linkNotCopied: 'The browser did not allow copying. The link stands in the address line now.',
+    session: 'Session',
+    saveFile: 'Save as a file',
+    openFile: 'Open a file',
+    fileOpened: 'File opened',
+    fileUnread: 'The file could not be read. Nothing was changed.',
     startAgain: 'Start again',
     startAgainNote: 'Back to the demo session. Undo brings yours back.',
     title: 'Title of the session',
@@ -23,10 +49,13 @@ export const en = {
     loading: 'The sitter is being fetched.',
     noSculpture: (why: string) =>
       `The sitter could not be fetched (${why}). Reload the page to try again.`,
-    noPictures: (why: string) =>
-      `This browser cannot draw the pictures: ${why} The readings and the rail work all the same.`,
+    noPictures: {
+      'no-webgl':
+        'This browser gives the page no WebGL 2, so the pictures cannot be drawn. Switch hardware acceleration on, or use another browser. The readings and the rail work all the same.',
+      'context-lost':
+        'The graphics processor was taken away for a moment; the pictures come back by themselves. If they do not, reload the page: nothing is lost.',
+    },
     dismiss: 'Put away',
-    openAnyway: 'Try again',
   },
   compare: {
     heading: 'Compare: one crop from several standpoints',
@@ -34,7 +63,9 @@ export const en = {
     side: 'Set-up and readings',
     fromEyes: 'from the eyes',
     lens: (focal: string) => `${focal} lens`,
+    lensWord: 'lens',
     frame: (height: string) => `${height} frame`,
+    frameWord: 'frame',
     standpointOf: (letter: Letter) => `Standpoint ${letter}, from the eyes to the lens`,
     standpointNote:
       'Straight from the midpoint between the pupils to the lens. Write m, cm, ft or in.',
@@ -60,9 +91,9 @@ export const en = {
       person: 'her' | 'him' | 'them';
     }): ReactNode => (
       <>
-        A {v.sitter}, {v.turned}, in a {v.framing}: {v.frame} of {v.person} fills an {v.orientation}{' '}
-        frame on {v.format}, the eyes {v.eyes}. The crop is held by {v.hold}, so only the standpoint
-        changes the face.
+        A {v.sitter}, {v.turned}, in a {v.framing}: {v.frame} of {v.person} fills the{' '}
+        {v.orientation} frame of {v.format}, the eyes {v.eyes}. The crop is held by {v.hold}, so
+        only the standpoint changes the face.
       </>
     ),
     setupMore: 'Light, room and kit',
@@ -106,7 +137,6 @@ export const en = {
       megapixels: 'Megapixels of the body',
       print: 'Height of the print',
       units: 'Units',
-      kept_: 'What a moved handle keeps',
     },
     orientations: { portrait: 'upright', landscape: 'lying' },
     eyesAt: (percent: string) => `${percent} from the top`,
@@ -122,7 +152,14 @@ export const en = {
       standpoint: ['the standpoint', 'The handles stay; focal length and frame follow each other.'],
     } satisfies Record<Kept, [string, string]>,
     facing: 'facing the camera',
-    turned: (parts: string[]) => parts.join(' and '),
+    and: ' and ',
+    list: (names: readonly string[]) =>
+      new Intl.ListFormat('en', { type: 'conjunction' }).format(names),
+    tilted: (a: string) => `tilted ${a}`,
+    tiltField: 'Tilt of the head to the shoulder, degrees',
+    notANumber: (text: string) => `"${text.trim()}" is not a number. Try 24.`,
+    ownFraming: 'framing of your own',
+    more: 'more',
     turnLeft: (a: string) => `turned ${a} to the picture’s right`,
     turnRight: (a: string) => `turned ${a} to the picture’s left`,
     nodUp: (a: string) => `raised ${a}`,
@@ -169,6 +206,9 @@ export const en = {
     ),
     stayBack: 'Stay back and crop',
     stayBackLabel: (letter: Letter) => `The lens that ${letter} is cut from`,
+    stayBackAt: (focal: string) => `at ${focal}`,
+    cutCost: ({ areaShare, megapixels, print, asIf }: Cut) =>
+      `${formatPercent(areaShare)} of the wider picture is kept: ${formatNumber(megapixels, 1)} megapixels, a print of ${formatNumber(100 * print.width, 0)} × ${formatNumber(100 * print.height, 0)} cm at 300 dpi. The blur is that of ${formatFocal(asIf.focal)} at ${formatFNumber(asIf.fNumber)}.`,
     stayBackNote: 'The same perspective with a shorter lens; pixels are what it costs.',
     wholeFrame: 'Fill the frame again',
     match: (other: Letter) => `Match the look of ${other}`,
@@ -211,6 +251,9 @@ export const en = {
     landmarks: 'landmarks',
     stretch: 'stretch',
     wipeAt: 'Where the wipe stands',
+    length: (id: LengthId, drawn: string, real: string) => `${LENGTH_NAMES[id]} ${drawn} (${real})`,
+    lengthsSay:
+      'Lengths as drawn, at the scale of the eyes; in brackets the length itself. What lies behind the eyes is drawn shorter from near.',
     stretchSays:
       'Each ring is a small ball at the same distance. The wide view draws it longer towards the edge; that belongs to the flat picture, not to the standpoint.',
   },
@@ -218,6 +261,14 @@ export const en = {
     title: 'The room, to scale',
     even: 'even',
     stretched: 'stretched near',
+    keptLabel: 'What a moved handle keeps',
+    ends: 'From which picture to which',
+    from: (from: Letter, to: Letter) => `${from} to ${to}`,
+    reasons: {
+      'no-room': 'Farther, your back meets the wall.',
+      'too-near-to-focus': 'The lens does not focus so near.',
+      'no-clearance': 'The front of the lens would reach the nose.',
+    },
     keeps: (kept: ReactNode): ReactNode => <>A moved handle keeps {kept}</>,
     hang: 'Hang another picture',
     play: (from: Letter, to: Letter) => `Play the move, ${from} to ${to}`,
@@ -226,6 +277,8 @@ export const en = {
     seconds: 'Length of the move, seconds',
     shownSeconds: (s: string) => `${s} s`,
     step: 'Step through the move',
+    secondsWrong: 'The length is a number of seconds, 0.5 to 60.',
+    putBack: 'Back to the start',
   },
   still: {
     title: 'Save a still',

@@ -1,11 +1,18 @@
 import { eyeDepth } from '../../../optics/camera';
 import type { Camera } from '../../../optics/types';
+import { formatLength, type Units } from '../../../readings/format';
 import type { Landmarks } from '../../../sitter/types';
 import { words } from '../../words';
 import { drawnLengths } from './lengths';
 
 /** Landmarks over a picture, with the lengths between them as drawn. */
-export function Lengths(props: { camera: Camera; landmarks: Landmarks; aspect: number }) {
+export function Lengths(props: {
+  camera: Camera;
+  landmarks: Landmarks;
+  aspect: number;
+  units: Units;
+}) {
+  const show = (metres: number) => formatLength(metres, props.units, 'depth');
   const lengths = drawnLengths(props.camera, props.landmarks, eyeDepth(props.camera));
   return (
     <div className="print-over">
@@ -28,7 +35,7 @@ export function Lengths(props: { camera: Camera; landmarks: Landmarks; aspect: n
           className="over-label"
           style={{ left: `${50 * (a[0] + b[0])}%`, top: `${50 * (a[1] + b[1])}%` }}
         >
-          {words.looks.length(id, drawn, real)}
+          {words.looks.length(id, show(drawn), show(real))}
         </span>
       ))}
     </div>

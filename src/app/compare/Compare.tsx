@@ -1,0 +1,131 @@
+import './compare.css';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { differenceSentence, differences } from '../../session/differences';
+import { pictureAlong } from '../../session/play';
+import type { Sitter } from '../../sitter/types';
+import { Stage, type StageHandle, type Unavailable } from '../../stage';
+import { exposeForTests, lookForTests } from '../state/testHook';
+import { usePlay } from '../state/usePlay';
+import { useVisibility } from '../state/useVisibility';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+import { LookCloser } from './LookCloser';
+import { Print } from './Print';
+import { RailBox } from './RailBox';
+import { ReadingsTable } from './ReadingsTable';
+import { SetUp } from './SetUp';
+import { StillSheet } from './StillSheet';
+import { type Shown, showPictures, withVisibility } from './shown';
+import { hangPictures, NO_TOOLS, otherOf, type Tools } from './tools';
+import { useBlink } from './useBlink';
+import { useOutlines } from './useOutlines';
+import { usePictureRects } from './usePictureRects';
+
+/** What is being saved: nothing, all pictures side by side, or one. */
+export type Saving = 'none' | 'all' | Shown['letter'];
+
+/** Pictures of one sitter from several standpoints, the rail below them and the readings beside. */
+export function Compare(props: {
+  sitter: Sitter;
+  saving: Saving;
+  onSaving: (saving: Saving) => void;
+  onUnavailable: (reason: Unavailable | null) => void;
+}) {
+  const { session, models, store } = useWorkbench();
+  const { sitter } = props;
+  const [stage, setStage] = useState<StageHandle | null>(null);
+  const [tools, setTools] = useState<Tools>(NO_TOOLS);
+  const wall = useRef<HTMLElement>(null);
+  const { rects, hang } = usePictureRects(wall);
+  const play = usePlay(session.play.seconds);
+  const blinked = useBlink(tools.blink);
+
+  const moving = play.at === null ? null : pictureAlong(session, play.at, 'metres');
+  const bare = useMemo(
+    () => showPictures(session, models, sitter, moving),
+    [session, models, sitter, moving],
+  );
+  const visibilities = useVisibility(bare, sitter);
+  const pictures = useMemo(
+    () => withVisibility(session, sitter, bare, visibilities),
+    [session, sitter, bare, visibilities],
+  );
+  const masks = useOutlines(tools.outline, pictures, stage, sitter);
+  const hung = useMemo(
+    () => hangPictures(pictures, rects, tools, blinked),
+    [pictures, rects, tools, blinked],
+  );
+  useEffect(
+    () => exposeForTests({ store, models, sitter, pictures, stage }),
+    [store, models, sitter, pictures, stage],
+  );
+
+  const [first, second] = pictures;
+  const differing =
+    first && second ? differenceSentence(differences(first.resolved, second.resolved)) : null;
+  const pronoun = models.sitters.get(session.sitter.model)?.pronoun ?? 'them';
+  const speaking = { units: session.units, pronoun };
+  const saved =
+    props.saving === 'all' || props.saving === 'none'
+      ? pictures
+      : pictures.filter(({ letter }) => letter === props.saving);
+  const said = words.compare;
+  return (
+    <main className="compare" style={{ '--count': pictures.length } as React.CSSProperties}>
+      <h1 className="unseen">{said.heading}</h1>
+      <section
+        ref={wall}
+        className={`wall ${session.crop.orientation}`}
+        aria-label={said.pictures}
+        data-count={pictures.length}
+      >
+        {pictures.map((shown, i) => {
+          const other = otherOf(pictures, i);
+          const mask = other && masks[other.letter];
+          return (
+            <Print
+              key={shown.letter}
+              shown={shown}
+              others={pictures.filter((each) => each !== shown)}
+              sitter={sitter}
+              tools={tools}
+              blinkedTo={blinked ? other : null}
+              outlined={other && mask ? { of: other, mask } : null}
+              hang={hang(shown.letter)}
+              onTools={setTools}
+              onSaveAlone={() => props.onSaving(shown.letter)}
+            />
+          );
+        })}
+        <div className="wall-stage">
+          <Stage
+            pictures={hung}
+            sitter={sitter}
+            light={session.light}
+            room={session.room}
+            {...lookForTests()}
+            onReady={(handle) => {
+              setStage(handle);
+              props.onUnavailable(null);
+            }}
+            onUnavailable={props.onUnavailable}
+          />
+        </div>
+      </section>
+      <section className="side" aria-label={said.side}>
+        <SetUp />
+        {differing && <p className="differs">{said.twoDiffer(differing)}</p>}
+        <ReadingsTable pictures={pictures} speaking={speaking} />
+        <LookCloser tools={tools} onChange={setTools} several={pictures.length > 1} />
+      </section>
+      <RailBox pictures={pictures} sitter={sitter} play={play} />
+      <StillSheet
+        open={props.saving !== 'none'}
+        onClose={() => props.onSaving('none')}
+        session={session}
+        pictures={saved}
+        stage={stage}
+      />
+    </main>
+  );
+}

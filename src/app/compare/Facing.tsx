@@ -1,0 +1,54 @@
+import { formatAngle } from '../../readings/format';
+import { setPose } from '../../session/actions';
+import { LIMITS } from '../../session/limits';
+import type { Pose } from '../../sitter/types';
+import { AngleValue } from '../controls/AngleValue';
+import { Slip } from '../controls/Slip';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+
+const said = words.compare;
+const size = (angle: number) => formatAngle(Math.abs(angle));
+
+/** "facing the camera", or how the sitter is turned. */
+function facing(pose: Pose): string {
+  const turn = pose.bodyTurn + pose.headTurn;
+  const parts = [
+    ...(turn === 0 ? [] : [(turn > 0 ? said.turnLeft : said.turnRight)(size(turn))]),
+    ...(pose.headNod === 0
+      ? []
+      : [(pose.headNod > 0 ? said.nodUp : said.nodDown)(size(pose.headNod))]),
+    ...(pose.headTilt === 0 ? [] : [said.tilted(size(pose.headTilt))]),
+  ];
+  return parts.length === 0 ? said.facing : parts.join(said.and);
+}
+
+/** How the sitter stands to the camera: turned, raised, lowered, tilted. */
+export function Facing() {
+  const { session, act } = useWorkbench();
+  const { pose } = session.sitter;
+  const fields = [
+    ['bodyTurn', said.bodyField, LIMITS.bodyTurn],
+    ['headTurn', said.turnField, LIMITS.headTurn],
+    ['headNod', said.nodField, LIMITS.headNod],
+    ['headTilt', said.tiltField, LIMITS.headTilt],
+  ] as const;
+  return (
+    <Slip label={said.labels.turn} shown={facing(pose)}>
+      {() =>
+        fields.map(([name, label, range]) => (
+          <p key={name}>
+            {label}:{' '}
+            <AngleValue
+              label={label}
+              radians={pose[name]}
+              shown={formatAngle(pose[name])}
+              range={range}
+              onCommit={(to) => act(setPose, { [name]: to })}
+            />
+          </p>
+        ))
+      }
+    </Slip>
+  );
+}

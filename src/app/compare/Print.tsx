@@ -1,0 +1,81 @@
+import type { RefCallback } from 'react';
+import { readings } from '../../readings/read';
+import type { Sitter } from '../../sitter/types';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+import { Caption } from './Caption';
+import { LINES } from './lines';
+import { Lengths } from './over/Lengths';
+import { Outline } from './over/Outline';
+import type { Mask } from './over/outline';
+import { Stretch } from './over/Stretch';
+import { Wipe } from './over/Wipe';
+import type { Shown } from './shown';
+import type { Tools } from './tools';
+
+/** Readings that tell a picture to somebody who does not see it. */
+const TOLD = ['standpoint_m', 'nose_to_ear_ratio', 'background_size_ratio'];
+
+/** One picture as it hangs: cords, mat, the tools over it, and its caption strip. */
+export function Print(props: {
+  shown: Shown;
+  others: readonly Shown[];
+  sitter: Sitter | null;
+  tools: Tools;
+  /** While the other picture blinks in this one's place, that one. */
+  blinkedTo: Shown | null;
+  outlined: { of: Shown; mask: Mask } | null;
+  hang: RefCallback<HTMLElement>;
+  onTools: (tools: Tools) => void;
+  onSaveAlone: () => void;
+}) {
+  const { session, models } = useWorkbench();
+  const { shown, tools, sitter, blinkedTo } = props;
+  const { camera } = shown.resolved;
+  const seen = blinkedTo ?? shown;
+  const aspect = camera.sensor.width / camera.sensor.height;
+  const pronoun = models.sitters.get(session.sitter.model)?.pronoun ?? 'them';
+  const told = readings(shown.measures, { units: session.units, pronoun })
+    .filter(({ id }) => TOLD.includes(id))
+    .map(({ meaning }) => meaning)
+    .join(' ');
+  return (
+    <figure
+      className={`print ${LINES[shown.letter].css}`}
+      style={{ '--aspect': aspect } as React.CSSProperties}
+      data-picture={shown.letter}
+    >
+      <i className="cord" />
+      <i className="cord" />
+      <div className="print-sheet">
+        <div
+          ref={props.hang}
+          className="print-picture"
+          role="img"
+          aria-label={words.alt(shown.letter, told)}
+        />
+        <div className="print-tools">
+          {tools.stretch && <Stretch camera={seen.resolved.camera} aspect={aspect} />}
+          {props.outlined && !blinkedTo && (
+            <Outline of={props.outlined.of.letter} mask={props.outlined.mask} />
+          )}
+          {tools.landmarks && sitter && (
+            <Lengths
+              camera={seen.resolved.camera}
+              landmarks={sitter.landmarks}
+              aspect={aspect}
+              units={session.units}
+            />
+          )}
+          {tools.wipe !== null && props.others.length > 0 && (
+            <Wipe at={tools.wipe} onChange={(wipe) => props.onTools({ ...tools, wipe })} />
+          )}
+          {blinkedTo && (
+            <span className={`blinked ${LINES[blinkedTo.letter].css}`}>{blinkedTo.letter}</span>
+          )}
+        </div>
+      </div>
+      <Caption shown={shown} others={props.others} onSaveAlone={props.onSaveAlone} />
+    </figure>
+  );
+}

@@ -1,0 +1,166 @@
+import { useLayoutEffect, useMemo, useRef, useState } from 'react';
+import {
+  type FocusMark,
+  frameAtEyePlane,
+  profileOutline,
+  Rail,
+  type RailPicture,
+  type ScaleKind,
+} from '../../drawings';
+import { lensFocusForMarkDistance, nearestFocusAt } from '../../optics/real-lens';
+import { addPicture, moveStandpoint, setKept, setPlay } from '../../session/actions';
+import { LIMITS } from '../../session/limits';
+import type { Drag } from '../../session/store';
+import { type Kept, LETTERS, type Letter } from '../../session/types';
+import type { Sitter } from '../../sitter/types';
+import { ChoiceValue } from '../controls/ChoiceValue';
+import { Do, Toggle } from '../controls/words';
+import type { Play } from '../state/usePlay';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+import { PlayMove } from './PlayMove';
+import type { Shown } from './shown';
+import { TypeStandpoint } from './TypeStandpoint';
+
+const KEPTS: readonly Kept[] = ['crop', 'lens', 'standpoint'];
+
+/** Width of an element and the root font size, kept true. */
+function useSheet() {
+  const ref = useRef<HTMLDivElement>(null);
+  const [sheet, setSheet] = useState({ width: 0, rem: 16 });
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (!element) return;
+    const measure = () =>
+      setSheet({
+        width: element.clientWidth,
+        rem: Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
+      });
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    measure();
+    return () => observer.disconnect();
+  }, []);
+  return { ref, ...sheet };
+}
+
+/** Nearest focus of each picture's lens, as a distance from the eyes to the lens. */
+function focusMarks(pictures: readonly Shown[]): FocusMark[] {
+  return pictures.flatMap(({ letter, resolved: { lens, lensMark, focal } }) => {
+    if (!lens || lensMark === null) return [];
+    const nearest = nearestFocusAt(lens, lensMark);
+    const focus = nearest.ok ? lensFocusForMarkDistance(lens, focal, nearest.value) : nearest;
+    return focus.ok ? [{ letter, distance: focus.value }] : [];
+  });
+}
+
+/** The rail under the pictures with its switches. */
+export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter | null; play: Play }) {
+  const { session, store, act } = useWorkbench();
+  const { room, units, kept } = session;
+  const [scale, setScale] = useState<ScaleKind>('even');
+  const [typing, setTyping] = useState<{ letter: Letter; first: string } | null>(null);
+  const drag = useRef<Drag | null>(null);
+  const { ref, width, rem } = useSheet();
+  const said = words.rail;
+  const figure = useMemo(
+    () => (props.sitter ? profileOutline(props.sitter) : null),
+    [props.sitter],
+  );
+
+  const pictures = props.pictures.map(({ letter, picture, resolved }): RailPicture => {
+    const passed = resolved.limits.find(({ reason }) => reason in said.reasons);
+    const fixed = kept === 'standpoint';
+    return {
+      letter,
+      standpoint: resolved.standpoint,
+      cameraHeight: picture.cameraHeight,
+      frame: frameAtEyePlane(resolved.camera),
+      min: fixed ? resolved.standpoint : LIMITS.standpoint.least,
+      max: fixed ? resolved.standpoint : Math.max(room.cameraWall, resolved.standpoint),
+      reason: passed && said.reasons[passed.reason as keyof typeof said.reasons],
+    };
+  });
+
+  return (
+    <section className="rail-box" aria-label={said.title}>
+      <div className="rail-head">
+        <h2>{said.title}</h2>
+        <span>
+          <Toggle on={scale === 'even'} onChange={() => setScale('even')}>
+            {said.even}
+          </Toggle>
+          <Toggle on={scale === 'stretched'} onChange={() => setScale('stretched')}>
+            {said.stretched}
+          </Toggle>
+        </span>
+        <span className="grow" />
+        {props.pictures.length > 1 && (
+          <PlayMove
+            play={props.play}
+            move={session.play}
+            letters={props.pictures.map(({ letter }) => letter)}
+            onChange={(play) => act(setPlay, play)}
+          />
+        )}
+        <span className="grow" />
+        <span>
+          {said.keeps(
+            <ChoiceValue
+              label={said.keptLabel}
+              shown={words.compare.kepts[kept][0]}
+              chosen={kept}
+              choices={KEPTS.map((id) => ({
+                id,
+                name: words.compare.kepts[id][0],
+                note: words.compare.kepts[id][1],
+              }))}
+              onChoose={(to) => act(setKept, { to })}
+            />,
+          )}
+        </span>
+        <Do
+          isDisabled={session.pictures.length >= LETTERS.length}
+          onPress={() => act(addPicture, {})}
+        >
+          {said.hang}
+        </Do>
+      </div>
+      <div ref={ref} className="rail-drawing">
+        {width > 0 && (
+          <Rail
+            units={units}
+            scale={scale}
+            figure={figure}
+            room={room}
+            pictures={pictures}
+            focus={focusMarks(props.pictures)}
+            width={width}
+            rem={rem}
+            onMoveStart={() => {
+              props.play.scrub(null);
+              drag.current = store.drag();
+            }}
+            onMove={(letter, to) =>
+              drag.current
+                ? drag.current.act(moveStandpoint, { letter, to })
+                : act(moveStandpoint, { letter, to })
+            }
+            onMoveEnd={() => {
+              drag.current?.end();
+              drag.current = null;
+            }}
+            onType={(letter, first) => setTyping({ letter, first })}
+          />
+        )}
+      </div>
+      {typing && (
+        <TypeStandpoint
+          letter={typing.letter}
+          first={typing.first}
+          onClose={() => setTyping(null)}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,142 @@
+import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
+import { formatPercent } from '../../readings/format';
+import { parseShare } from '../../readings/parse';
+import {
+  setEyesAt,
+  setFormat,
+  setFrameHeight,
+  setFraming,
+  setHold,
+  setOrientation,
+  setSitter,
+} from '../../session/actions';
+import { LIMITS } from '../../session/limits';
+import type { Hold } from '../../session/types';
+import { ChoiceValue } from '../controls/ChoiceValue';
+import { LengthValue } from '../controls/LengthValue';
+import { TypedValue } from '../controls/TypedValue';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+import { Facing } from './Facing';
+import { KitSentence, LightSentence, PrintSentence, RoomSentence } from './Surroundings';
+
+const HOLDS: readonly Hold[] = ['frame-height', 'head-height', 'pupil-distance'];
+
+/** The set-up of the comparison as a sentence; each value is changed where it stands. */
+export function SetUp() {
+  const { session, models, act } = useWorkbench();
+  const { crop, body } = session;
+  const said = words.compare;
+  const sitter = models.sitters.get(session.sitter.model);
+  const framing = crop.framing === null ? undefined : models.framings.get(crop.framing);
+  const format = models.formats.get(body.format);
+  return (
+    <>
+      <p className="setup">
+        {said.setup({
+          sitter: (
+            <ChoiceValue
+              label={said.labels.sitter}
+              shown={sitter?.name.toLowerCase() ?? ''}
+              chosen={session.sitter.model}
+              choices={[...models.sitters.values()].map(({ id, name }) => ({ id, name }))}
+              onChoose={(id) =>
+                act(setSitter, { model: id, name: models.sitters.get(id)?.name ?? id })
+              }
+            />
+          ),
+          person: sitter?.pronoun ?? 'them',
+          turned: <Facing />,
+          framing: (
+            <ChoiceValue
+              label={said.labels.framing}
+              shown={framing?.name.toLowerCase() ?? said.ownFraming}
+              chosen={crop.framing ?? ''}
+              choices={[...models.framings.values()].map(({ id, name, cut }) => ({
+                id,
+                name,
+                note: cut,
+              }))}
+              onChoose={(id) =>
+                act(setFraming, { framing: id, name: models.framings.get(id)?.name ?? id })
+              }
+            />
+          ),
+          frame: (
+            <LengthValue
+              label={said.labels.frame}
+              metres={crop.frameHeight}
+              purpose="frame"
+              range={LIMITS.frameHeight}
+              onCommit={(to) => act(setFrameHeight, { to })}
+            />
+          ),
+          orientation: (
+            <ChoiceValue
+              label={said.labels.orientation}
+              shown={said.orientations[crop.orientation]}
+              chosen={crop.orientation}
+              choices={(['portrait', 'landscape'] as const).map((id) => ({
+                id,
+                name: said.orientations[id],
+              }))}
+              onChoose={(to) => act(setOrientation, { to })}
+            />
+          ),
+          format: (
+            <ChoiceValue
+              label={said.labels.format}
+              shown={format?.name ?? ''}
+              chosen={body.format}
+              choices={[...models.formats.values()].map(({ id, name }) => ({ id, name }))}
+              onChoose={(id) =>
+                act(setFormat, { format: id, name: models.formats.get(id)?.name ?? id })
+              }
+            />
+          ),
+          eyes: (
+            <TypedValue
+              label={said.labels.eyes}
+              shown={said.eyesAt(formatPercent(crop.eyesAt))}
+              initial={formatPercent(crop.eyesAt)}
+              parse={parseShare}
+              range={LIMITS.eyesAt}
+              show={(share) => formatPercent(share)}
+              note={said.eyesNote}
+              offers={[0.33, 0.4, 0.5].map((value) => ({ value, shown: formatPercent(value) }))}
+              onCommit={(down) => act(setEyesAt, { down })}
+            />
+          ),
+          hold: (
+            <ChoiceValue
+              label={said.labels.hold}
+              shown={said.holds[crop.hold][0]}
+              chosen={crop.hold}
+              choices={HOLDS.map((id) => ({
+                id,
+                name: said.holds[id][0],
+                note: said.holds[id][1],
+              }))}
+              onChoose={(to) => act(setHold, { to })}
+            />
+          ),
+        })}
+      </p>
+      <Disclosure>
+        <Heading level={2} className="setup-heading">
+          <Button slot="trigger" className="do">
+            {said.setupMore}
+          </Button>
+        </Heading>
+        <DisclosurePanel>
+          <div className="setup-more">
+            <LightSentence />
+            <RoomSentence />
+            <KitSentence />
+            <PrintSentence />
+          </div>
+        </DisclosurePanel>
+      </Disclosure>
+    </>
+  );
+}

@@ -1,0 +1,180 @@
+import { formatAngle, formatNumber, formatPercent } from '../../readings/format';
+import { parseShare } from '../../readings/parse';
+import {
+  setFormat,
+  setKit,
+  setLight,
+  setPrintHeight,
+  setRoom,
+  setUnits,
+} from '../../session/actions';
+import { LIMITS } from '../../session/limits';
+import { AngleValue } from '../controls/AngleValue';
+import { ChoiceValue } from '../controls/ChoiceValue';
+import { LengthValue } from '../controls/LengthValue';
+import { ManyChoices } from '../controls/ManyChoices';
+import { TypedValue } from '../controls/TypedValue';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+
+const said = words.compare;
+const { labels } = said;
+
+/** Where the key light stands and how soft it is. */
+export function LightSentence() {
+  const { session, act } = useWorkbench();
+  const { azimuth, elevation, softness } = session.light;
+  return (
+    <p>
+      {said.light({
+        azimuth: (
+          <AngleValue
+            label={labels.azimuth}
+            radians={azimuth}
+            shown={
+              azimuth === 0
+                ? said.azimuthFront
+                : said.azimuthSide(formatAngle(Math.abs(azimuth)), azimuth > 0 ? 'left' : 'right')
+            }
+            range={LIMITS.lightAzimuth}
+            note={said.lightCaution}
+            onCommit={(to) => act(setLight, { azimuth: to })}
+          />
+        ),
+        elevation: (
+          <AngleValue
+            label={labels.elevation}
+            radians={elevation}
+            shown={formatAngle(elevation)}
+            range={LIMITS.lightElevation}
+            onCommit={(to) => act(setLight, { elevation: to })}
+          />
+        ),
+        softness: (
+          <TypedValue
+            label={labels.softness}
+            shown={said.soft(softness)}
+            initial={formatPercent(softness)}
+            parse={parseShare}
+            range={LIMITS.lightSoftness}
+            show={(share) => formatPercent(share)}
+            note={said.softNote}
+            offers={[0.08, 0.25, 0.5, 1].map((value) => ({ value, shown: said.soft(value) }))}
+            onCommit={(to) => act(setLight, { softness: to })}
+          />
+        ),
+      })}
+    </p>
+  );
+}
+
+/** Backdrop and walls along the camera's axis. */
+export function RoomSentence() {
+  const { session, act } = useWorkbench();
+  const { backdrop, cameraWall, behindCamera } = session.room;
+  return (
+    <p>
+      {said.room({
+        backdrop: (
+          <LengthValue
+            label={labels.backdrop}
+            metres={backdrop}
+            range={LIMITS.backdrop}
+            offers={[0.6, 1.2, 2, 3]}
+            onCommit={(to) => act(setRoom, { backdrop: to })}
+          />
+        ),
+        wall: (
+          <LengthValue
+            label={labels.wall}
+            metres={cameraWall}
+            range={LIMITS.cameraWall}
+            onCommit={(to) => act(setRoom, { cameraWall: to })}
+          />
+        ),
+        kept: (
+          <LengthValue
+            label={labels.kept}
+            metres={behindCamera}
+            range={LIMITS.behindCamera}
+            onCommit={(to) => act(setRoom, { behindCamera: to })}
+          />
+        ),
+      })}
+    </p>
+  );
+}
+
+/** The lenses at hand and the body behind them. */
+export function KitSentence() {
+  const { session, models, act } = useWorkbench();
+  const names = session.lenses.flatMap((id) => models.lenses.get(id)?.name ?? []);
+  const { format, megapixels } = session.body;
+  return (
+    <p>
+      {said.kit({
+        lenses: (
+          <ManyChoices
+            label={labels.lenses}
+            shown={names.length === 0 ? said.noLenses : said.list(names)}
+            chosen={session.lenses}
+            choices={[...models.lenses.values()].map(({ id, name }) => ({ id, name }))}
+            onChange={(lenses) => act(setKit, { lenses })}
+          />
+        ),
+        megapixels: (
+          <TypedValue
+            label={labels.megapixels}
+            shown={said.megapixels(formatNumber(megapixels, 0))}
+            initial={formatNumber(megapixels, 0)}
+            parse={(text) => {
+              const value = Number(text.replace(/\s*(mp|megapixels)\s*$/i, '').replace(',', '.'));
+              return Number.isFinite(value) && text.trim() !== ''
+                ? { ok: true, value }
+                : { ok: false, why: said.notANumber(text) };
+            }}
+            range={LIMITS.megapixels}
+            offers={[12, 24, 45].map((value) => ({ value, shown: formatNumber(value, 0) }))}
+            onCommit={(to) =>
+              act(setFormat, {
+                format,
+                name: models.formats.get(format)?.name ?? format,
+                megapixels: to,
+              })
+            }
+          />
+        ),
+      })}
+    </p>
+  );
+}
+
+/** The print that is looked at, and the units of everything. */
+export function PrintSentence() {
+  const { session, act } = useWorkbench();
+  return (
+    <p>
+      {said.reading({
+        print: (
+          <LengthValue
+            label={labels.print}
+            metres={session.printHeight}
+            purpose="frame"
+            range={LIMITS.printHeight}
+            offers={[0.15, 0.3, 0.6]}
+            onCommit={(to) => act(setPrintHeight, { to })}
+          />
+        ),
+        units: (
+          <ChoiceValue
+            label={labels.units}
+            shown={said.units[session.units]}
+            chosen={session.units}
+            choices={(['metric', 'imperial'] as const).map((id) => ({ id, name: said.units[id] }))}
+            onChoose={(to) => act(setUnits, { to })}
+          />
+        ),
+      })}
+    </p>
+  );
+}

@@ -1,0 +1,35 @@
+import { formatLength, type LengthPurpose } from '../../readings/format';
+import { type LengthUnit, parseLength } from '../../readings/parse';
+import { useWorkbench } from '../state/workbench';
+import { type EntryProps, TypedValue } from './TypedValue';
+
+/** A length in a sentence, typed and shown in the session's units. */
+export function LengthValue(
+  props: Omit<EntryProps, 'initial' | 'parse' | 'offers' | 'show'> & {
+    metres: number;
+    purpose?: LengthPurpose;
+    /** The words of the sentence, where they are not the length alone. */
+    shown?: string;
+    held?: boolean;
+    disabled?: boolean;
+    /** Usual lengths, metres. */
+    offers?: readonly number[];
+  },
+) {
+  const { units } = useWorkbench().session;
+  const { metres, purpose = 'distance', shown, offers, ...rest } = props;
+  const show = (length: number) => formatLength(length, units, purpose);
+  // A number without a unit is taken in the unit that the sentence shows.
+  const unit: LengthUnit =
+    purpose === 'sensor' ? 'mm' : units === 'metric' ? 'm' : purpose === 'frame' ? 'in' : 'ft';
+  return (
+    <TypedValue
+      {...rest}
+      shown={shown ?? show(metres)}
+      initial={show(metres)}
+      parse={(text) => parseLength(text, { unit })}
+      show={show}
+      offers={offers?.map((value) => ({ value, shown: show(value) }))}
+    />
+  );
+}

@@ -1,0 +1,46 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+
+export interface Play {
+  /** Place in the move, 0..1, or null when no move is shown. */
+  readonly at: number | null;
+  readonly playing: boolean;
+  start(): void;
+  pause(): void;
+  /** Shows a place in the move; null puts the pictures back. */
+  scrub(at: number | null): void;
+}
+
+/** Plays a move of the given length; it stops on the last picture. */
+export function usePlay(seconds: number): Play {
+  const [at, setAt] = useState<number | null>(null);
+  const [playing, setPlaying] = useState(false);
+  const begun = useRef({ time: 0, at: 0 });
+
+  useEffect(() => {
+    if (!playing) return;
+    let frame = 0;
+    const tick = (now: number) => {
+      const next = begun.current.at + (now - begun.current.time) / (1000 * seconds);
+      setAt(Math.min(1, next));
+      if (next < 1) frame = requestAnimationFrame(tick);
+      else setPlaying(false);
+    };
+    frame = requestAnimationFrame(tick);
+    return () => cancelAnimationFrame(frame);
+  }, [playing, seconds]);
+
+  const start = useCallback(() => {
+    setAt((old) => {
+      const from = old === null || old >= 1 ? 0 : old;
+      begun.current = { time: performance.now(), at: from };
+      return from;
+    });
+    setPlaying(true);
+  }, []);
+  const pause = useCallback(() => setPlaying(false), []);
+  const scrub = useCallback((next: number | null) => {
+    setPlaying(false);
+    setAt(next);
+  }, []);
+  return { at, playing, start, pause, scrub };
+}
