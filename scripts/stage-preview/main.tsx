@@ -1,0 +1,112 @@
+/** A page with nothing but the stage, driven by its address: for looking at light and room. */
+import { StrictMode, useMemo, useState } from 'react';
+import { createRoot } from 'react-dom/client';
+import { cameraAt } from '../../src/optics/camera';
+import { focalForFrame } from '../../src/optics/framing';
+import { degToRad, metres } from '../../src/optics/units';
+import { LETTERS } from '../../src/session/types';
+import { LANDMARKS } from '../../src/sitter/types';
+import { type Look, Stage, type StageHandle, type StagePicture } from '../../src/stage';
+import { standIn } from './standIn';
+
+const query = new URLSearchParams(location.search);
+const number = (name: string, fallback: number): number => Number(query.get(name) ?? fallback);
+const list = (name: string, fallback: string): number[] =>
+  (query.get(name) ?? fallback).split(',').map(Number);
+
+const HEIGHT = number('h', 0.42);
+const ASPECT = number('aspect', 0.8);
+
+function cameraFrom(standpoint: number) {
+  const sensor = { width: metres(0.036 * ASPECT), height: metres(0.036) };
+  const focal = focalForFrame(metres(HEIGHT), metres(standpoint), sensor.height);
+  if (!focal.ok) throw new Error(focal.reason);
+  const camera = cameraAt({
+    standpoint: metres(standpoint),
+    height: metres(number('height', 0)),
+    tilt: degToRad(number('tilt', 0)),
+    focal: focal.value,
+    sensor,
+    eyesAt: number('eyes', 0.38),
+    eyesAcross: 0.5,
+  });
+  if (!camera.ok) throw new Error(camera.reason);
+  return camera.value;
+}
+
+function picturesOf(standpoints: readonly number[]): StagePicture[] {
+  const gap = 24;
+  const room = { width: innerWidth - gap, height: innerHeight - 2 * gap };
+  const width = Math.min(room.width / standpoints.length - gap, room.height * ASPECT);
+  return standpoints.map((standpoint, i) => ({
+    letter: LETTERS[i] ?? 'A',
+    camera: cameraFrom(standpoint),
+    rect: { x: gap + i * (width + gap), y: gap, width, height: width / ASPECT },
+  }));
+}
+
+interface Preview {
+  handle: StageHandle | null;
+  unavailable: string | null;
+  move: (standpoints: readonly number[]) => void;
+  setLook: (look: Look) => void;
+  setAzimuth: (degrees: number) => void;
+  camera: typeof cameraFrom;
+}
+declare global {
+  interface Window {
+    preview: Preview;
+  }
+}
+
+function Page() {
+  const [standpoints, setStandpoints] = useState<readonly number[]>(list('d', '0.4,2.4'));
+  const [look, setLook] = useState<Look>((query.get('look') ?? 'photo') as Look);
+  const [azimuth, setAzimuth] = useState(number('azimuth', 38));
+  const sitter = useMemo(standIn, []);
+  const pictures = useMemo(() => picturesOf(standpoints), [standpoints]);
+  const light = useMemo(
+    () => ({
+      azimuth: degToRad(azimuth),
+      elevation: degToRad(number('elevation', 34)),
+      softness: number('softness', 0.3),
+    }),
+    [azimuth],
+  );
+  const room = useMemo(
+    () => ({ backdrop: number('backdrop', 2), cameraWall: 3, behindCamera: 0.4 }),
+    [],
+  );
+  window.preview = {
+    ...(window.preview ?? { handle: null, unavailable: null }),
+    move: setStandpoints,
+    setLook,
+    setAzimuth,
+    camera: cameraFrom,
+  };
+  return (
+    <Stage
+      pictures={pictures}
+      sitter={sitter}
+      light={light}
+      room={room}
+      look={look}
+      landmarks={LANDMARKS}
+      onReady={(handle) => {
+        window.preview.handle = handle;
+      }}
+      onUnavailable={(reason) => {
+        window.preview.unavailable = reason;
+      }}
+    />
+  );
+}
+
+const wall = document.getElementById('wall');
+if (wall) {
+  createRoot(wall).render(
+    <StrictMode>
+      <Page />
+    </StrictMode>,
+  );
+}

@@ -1,0 +1,46 @@
+import { useEffect, useMemo } from 'react';
+import { MeshBasicMaterial } from 'three';
+import type { Room } from '../session/types';
+import { LAYER } from './layers';
+import type { Materials } from './materials';
+import { furniture, windowPanes } from './room/furniture';
+import { hallShell } from './room/shell';
+
+export interface RoomSceneProps {
+  readonly room: Room;
+  /** Height of the floor in the sitter's frame (negative), metres. */
+  readonly floor: number;
+  readonly materials: Materials;
+}
+
+/** The hall. It moves as one when the backdrop's distance changes; nothing is built anew. */
+export function RoomScene({ room, floor, materials }: RoomSceneProps) {
+  const parts = useMemo(
+    () => ({
+      shell: hallShell(),
+      furniture: furniture(),
+      panes: windowPanes(),
+      glow: new MeshBasicMaterial({ vertexColors: true }),
+    }),
+    [],
+  );
+  useEffect(
+    () => () => {
+      for (const part of Object.values(parts)) part.dispose();
+    },
+    [parts],
+  );
+  return (
+    <group position={[0, floor, -room.backdrop]}>
+      <mesh geometry={parts.shell} material={materials.room} layers={LAYER.room} receiveShadow />
+      <mesh
+        geometry={parts.furniture}
+        material={materials.room}
+        layers={LAYER.room}
+        castShadow
+        receiveShadow
+      />
+      <mesh geometry={parts.panes} material={parts.glow} layers={LAYER.room} />
+    </group>
+  );
+}

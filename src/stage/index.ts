@@ -1,0 +1,9 @@
+/** The lit scene and its pictures: everything a page needs of the stage. */
+export { landmarkColour } from './landmarkColours';
+export type { Look } from './looks';
+export type { Rect } from './rects';
+export { Stage, type StageProps, type Unavailable } from './Stage';
+export type { StageHandle } from './StageScene';
+export type { Silhouette } from './silhouette';
+export { StillInterrupted, type StillOptions } from './still';
+export type { StagePicture } from './wall';

@@ -1,0 +1,8 @@
+/** Renderer layers: which things a drawing pass or a lamp's shadow map takes in. */
+export const LAYER = {
+  room: 1,
+  sitter: 2,
+  landmarks: 3,
+  /** Nothing is on it: a pass that only brings the shadow maps up to date. */
+  none: 4,
+} as const;

@@ -1,0 +1,84 @@
+import {
+  type Color,
+  FrontSide,
+  type Material,
+  MeshBasicMaterial,
+  MeshPhysicalMaterial,
+  type MeshPhysicalMaterialParameters,
+} from 'three';
+import type { Substance } from '../sitter/types';
+import type { LampUniforms } from './lampUniforms';
+import { lightSurface, type Surface } from './shaders/surfaces';
+
+interface Recipe extends MeshPhysicalMaterialParameters {
+  readonly surface: Surface;
+}
+
+/** Reflection at normal incidence 0.028, as of skin's oil layer; other values are set by eye. */
+const RECIPES: Readonly<Record<Substance, Recipe>> = {
+  skin: { surface: 'skin', roughness: 0.5, ior: 1.4, specularIntensity: 0.9 },
+  brows: { surface: 'cloth', roughness: 0.7, specularIntensity: 0.4 },
+  hair: { surface: 'hair', roughness: 0.55, specularIntensity: 0.55 },
+  eye: { surface: 'eye', roughness: 0.08, ior: 1.376 },
+  top: { surface: 'cloth', roughness: 0.88, specularIntensity: 0.6 },
+  trousers: { surface: 'cloth', roughness: 0.85, specularIntensity: 0.6 },
+  shoes: { surface: 'plain', roughness: 0.45 },
+};
+
+/** A physical material lit by the studio's lamps. */
+export function litMaterial(
+  uniforms: LampUniforms,
+  { surface, ...parameters }: Recipe,
+): MeshPhysicalMaterial {
+  const material = new MeshPhysicalMaterial({
+    vertexColors: true,
+    side: FrontSide,
+    shadowSide: FrontSide,
+    ...parameters,
+  });
+  material.onBeforeCompile = (shader) => {
+    Object.assign(shader.uniforms, uniforms);
+    lightSurface(shader, surface);
+  };
+  material.customProgramCacheKey = () => surface;
+  return material;
+}
+
+export interface Materials {
+  readonly of: Readonly<Record<Substance, MeshPhysicalMaterial>>;
+  readonly room: MeshPhysicalMaterial;
+  /** Mid-grey, without colour: shows shape and light alone. */
+  readonly clay: MeshPhysicalMaterial;
+  readonly black: MeshBasicMaterial;
+  readonly white: MeshBasicMaterial;
+  readonly dispose: () => void;
+}
+
+const flat = (color: number): MeshBasicMaterial =>
+  new MeshBasicMaterial({ color, toneMapped: false });
+
+export function createMaterials(uniforms: LampUniforms, clay: Color): Materials {
+  const of = Object.fromEntries(
+    Object.entries(RECIPES).map(([name, recipe]) => [name, litMaterial(uniforms, recipe)]),
+  ) as Record<Substance, MeshPhysicalMaterial>;
+  const rest = {
+    room: litMaterial(uniforms, { surface: 'plain', roughness: 0.62, specularIntensity: 0.5 }),
+    clay: litMaterial(uniforms, {
+      surface: 'plain',
+      roughness: 0.8,
+      vertexColors: false,
+      color: clay,
+      specularIntensity: 0.5,
+    }),
+    black: flat(0x000000),
+    white: flat(0xffffff),
+  };
+  const all: Material[] = [...Object.values(of), ...Object.values(rest)];
+  return {
+    of,
+    ...rest,
+    dispose: () => {
+      for (const material of all) material.dispose();
+    },
+  };
+}

@@ -1,0 +1,150 @@
+/** Draws the pictures that changed, each into its own rectangle of the one canvas, and leaves the others. */
+import type { Scene, WebGLRenderer } from 'three';
+import type { Camera } from '../optics/types';
+import type { Letter } from '../session/types';
+import { type Bounds, depthRange } from './depthRange';
+import { drawLook, isLit, type Look } from './looks';
+import type { Materials } from './materials';
+import { aim, bareCamera } from './projection';
+import { type Rect, sameRect, viewportOf } from './rects';
+import type { ShadowedLamp, ShadowMaps } from './shadows';
+
+export interface StagePicture {
+  readonly letter: Letter;
+  readonly camera: Camera;
+  /** CSS pixels from the container's upper left corner. */
+  readonly rect: Rect;
+}
+
+/** What all pictures share. A new object means that the thing changed. */
+export interface Setting {
+  readonly sitter: object;
+  readonly light: object;
+  readonly room: object;
+  readonly look: Look;
+  readonly landmarks: object;
+}
+
+export interface Hanging {
+  readonly pictures: readonly StagePicture[];
+  readonly setting: Setting;
+  /** The drawing buffer, pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** Buffer pixels per CSS pixel. */
+  readonly scale: number;
+}
+
+export interface Todo {
+  /** The wall is cleared first: the rectangles moved. */
+  readonly clear: boolean;
+  readonly shadows: boolean;
+  readonly letters: readonly Letter[];
+}
+
+/** Whether two cameras draw the same picture, whether or not they are the same object. */
+export const sameCamera = (a: Camera, b: Camera): boolean =>
+  a === b ||
+  (a.tilt === b.tilt &&
+    a.position.every((value, axis) => value === b.position[axis]) &&
+    a.frustum.left === b.frustum.left &&
+    a.frustum.right === b.frustum.right &&
+    a.frustum.bottom === b.frustum.bottom &&
+    a.frustum.top === b.frustum.top);
+
+/** What has to be drawn to come from one state of the wall to the next. */
+export function todo(before: Hanging | null, now: Hanging): Todo {
+  const all = now.pictures.map(({ letter }) => letter);
+  if (!before) return { clear: true, shadows: true, letters: all };
+  const [was, is] = [before.setting, now.setting];
+  const shadows = was.sitter !== is.sitter || was.light !== is.light || was.room !== is.room;
+  const moved =
+    before.width !== now.width ||
+    before.height !== now.height ||
+    before.scale !== now.scale ||
+    before.pictures.length !== now.pictures.length ||
+    now.pictures.some((picture, i) => {
+      const old = before.pictures[i];
+      return !old || old.letter !== picture.letter || !sameRect(old.rect, picture.rect);
+    });
+  if (moved || shadows || was.look !== is.look || was.landmarks !== is.landmarks) {
+    return { clear: moved, shadows, letters: all };
+  }
+  const letters = all.filter((_, i) => {
+    const [old, next] = [before.pictures[i], now.pictures[i]];
+    return !old || !next || !sameCamera(old.camera, next.camera);
+  });
+  return { clear: false, shadows: false, letters };
+}
+
+export class Wall {
+  /** Pictures drawn since the start. */
+  renders = 0;
+  shadowUpdates = 0;
+  private drawn: Hanging | null = null;
+  private shadowsDue = true;
+  private readonly camera = bareCamera();
+
+  constructor(
+    private readonly renderer: WebGLRenderer,
+    private readonly shadows: ShadowMaps,
+  ) {}
+
+  /** After a lost context nothing that was drawn or prepared is left. */
+  forget(): void {
+    this.drawn = null;
+    this.shadowsDue = true;
+  }
+
+  /** Brings the shadow maps up to date if anything they show has changed. */
+  prepare(scene: Scene, lamps: readonly ShadowedLamp[]): void {
+    if (!this.shadowsDue) return;
+    this.shadows.update(this.renderer, scene, lamps);
+    this.shadowsDue = false;
+    this.shadowUpdates += 1;
+  }
+
+  /** Draws what changed; returns the letters drawn. */
+  draw(
+    hanging: Hanging,
+    scene: Scene,
+    materials: Materials,
+    lamps: readonly ShadowedLamp[],
+    sitter: Bounds,
+    room: Bounds,
+  ): readonly Letter[] {
+    const { clear, shadows, letters } = todo(this.drawn, hanging);
+    this.shadowsDue ||= shadows;
+    this.drawn = hanging;
+    if (clear) this.clearAll();
+    if (letters.length === 0) return letters;
+    if (isLit(hanging.setting.look)) this.prepare(scene, lamps);
+    for (const { letter, camera, rect } of hanging.pictures) {
+      if (!letters.includes(letter)) continue;
+      aim(this.camera, camera, depthRange(camera, sitter, room));
+      this.open(rect, hanging);
+      drawLook(this.renderer, scene, this.camera, materials, hanging.setting.look);
+      this.renders += 1;
+    }
+    this.renderer.setScissorTest(false);
+    return letters;
+  }
+
+  private clearAll(): void {
+    this.renderer.setScissorTest(false);
+    this.renderer.setClearColor(0x000000, 0);
+    this.renderer.clear();
+  }
+
+  private open(rect: Rect, { scale, height }: Hanging): void {
+    const { renderer } = this;
+    const port = viewportOf(rect, scale, height);
+    const ratio = renderer.getPixelRatio();
+    const set = [port.x / ratio, port.y / ratio, port.width / ratio, port.height / ratio] as const;
+    renderer.setViewport(...set);
+    renderer.setScissor(...set);
+    renderer.setScissorTest(true);
+    renderer.setClearColor(0x000000, 1);
+    renderer.clear();
+  }
+}
