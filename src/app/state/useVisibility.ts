@@ -1,61 +1,63 @@
-import { useEffect, useState } from 'react';
-import { type Visibility, visibility } from '../../readings/visibility';
+import { useEffect, useRef, useState } from 'react';
+import type { Visibility } from '../../readings/visibility';
 import type { ResolvedPicture } from '../../session/resolve';
 import type { Letter } from '../../session/types';
 import type { Sitter } from '../../sitter/types';
+import type { Answer, Ask } from './visibility.worker';
 
-/** Rays cost more than all other readings together: they are cast once the hand rests, in seconds. */
-const REST = 0.4;
+/** Rays are cast once the hand rests, milliseconds. */
+const REST = 300;
+/** Places remembered: a picture that comes back is known at once. */
+const REMEMBERED = 200;
 
-interface Seen {
-  readonly sitter: Sitter;
-  readonly position: readonly [number, number, number];
-  readonly value: Visibility;
-}
 export type Visibilities = Readonly<Partial<Record<Letter, Visibility>>>;
 
-const at = (camera: ResolvedPicture['camera']) => camera.position.join(' ');
+const placeOf = ({ camera }: ResolvedPicture): string => camera.position.join(' ');
 
-/** What each camera sees of ears and face, computed at rest; absent while a picture moves. */
+/** What each camera sees of ears and face; absent until it is known. */
 export function useVisibility(
   pictures: readonly { readonly letter: Letter; readonly resolved: ResolvedPicture }[],
-  sitter: Sitter | null,
+  sitter: Sitter,
 ): Visibilities {
-  const [seen, setSeen] = useState<Readonly<Partial<Record<Letter, Seen>>>>({});
-  const key = pictures
-    .map(({ letter, resolved: { camera } }) => `${letter} ${at(camera)}`)
-    .join('|');
+  const [known, setKnown] = useState<ReadonlyMap<string, Visibility>>(new Map());
+  const worker = useRef<Worker | null>(null);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the cameras' places
   useEffect(() => {
-    if (!sitter) return;
-    const timers: ReturnType<typeof setTimeout>[] = [];
-    pictures.forEach(({ letter, resolved: { camera } }, i) => {
-      const old = seen[letter];
-      if (old?.sitter === sitter && old.position.join(' ') === at(camera)) return;
-      // One picture at a time, so that the page answers in between.
-      timers.push(
-        setTimeout(
-          () => {
-            const value = visibility(sitter.meshes, camera.position);
-            setSeen((all) => ({
-              ...all,
-              [letter]: { sitter, position: [...camera.position], value },
-            }));
-          },
-          1000 * REST + 50 * i,
-        ),
-      );
+    const started = new Worker(new URL('./visibility.worker.ts', import.meta.url), {
+      type: 'module',
     });
-    return () => timers.forEach(clearTimeout);
-  }, [key, sitter]);
+    started.onmessage = ({ data: { place, value } }: MessageEvent<Answer>) =>
+      setKnown((all) => new Map([...[...all].slice(-REMEMBERED), [place.join(' '), value]]));
+    started.postMessage({ meshes: sitter.meshes } satisfies Ask);
+    worker.current = started;
+    return () => {
+      started.terminate();
+      worker.current = null;
+      setKnown(new Map());
+    };
+  }, [sitter]);
+
+  const wanted = pictures
+    .map(({ resolved }) => placeOf(resolved))
+    .filter((place) => !known.has(place))
+    .join('|');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another sitter's worker is asked anew
+  useEffect(() => {
+    if (wanted === '') return;
+    const asking = worker.current;
+    const timer = setTimeout(() => {
+      for (const place of wanted.split('|')) {
+        const [x = 0, y = 0, z = 0] = place.split(' ').map(Number);
+        asking?.postMessage({ place: [x, y, z] } satisfies Ask);
+      }
+    }, REST);
+    return () => clearTimeout(timer);
+  }, [wanted, sitter]);
 
   return Object.fromEntries(
-    pictures.flatMap(({ letter, resolved: { camera } }) => {
-      const own = seen[letter];
-      return own && own.sitter === sitter && own.position.join(' ') === at(camera)
-        ? [[letter, own.value]]
-        : [];
+    pictures.flatMap(({ letter, resolved }) => {
+      const value = known.get(placeOf(resolved));
+      return value ? [[letter, value]] : [];
     }),
   );
 }
