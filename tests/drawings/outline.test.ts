@@ -82,6 +82,13 @@ describe('profileOutline', () => {
     expect(area(hair)).toBeGreaterThan(0.005);
   });
 
+  it('clothes cover skin that passes through them by a few millimetres', () => {
+    const arm = ellipsoid([0, 0, 0], [0.1, 0.1, 0.1]);
+    const sleeve = ellipsoid([0.005, 0, 0], [0.1, 0.1, 0.1], 'top');
+    const { top, whole } = profileOutline(sitterOf(arm, sleeve));
+    expect(area(top) / area(whole)).toBeCloseTo(1, 2);
+  });
+
   it('is computed once for a sitter', () => {
     expect(profileOutline(MANIKIN)).toBe(profileOutline(MANIKIN));
   });

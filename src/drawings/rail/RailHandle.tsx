@@ -94,7 +94,7 @@ function Tip({ from, to, tab, rem }: TipProps) {
   if (Math.abs(to.x - from.x) <= tab.width / 2 - half) {
     return (
       <path
-        className="rail-tab"
+        className="rail-tip"
         d={ringsPath([[{ ...from, x: to.x - half }, { ...from, x: to.x + half }, to]])}
       />
     );
@@ -105,7 +105,7 @@ function Tip({ from, to, tab, rem }: TipProps) {
     <>
       <path className="rail-lead" d={chainPath([from, { x: to.x, y: top }])} />
       <path
-        className="rail-tab"
+        className="rail-tip"
         d={ringsPath([[{ x: to.x - side, y: top }, { x: to.x + side, y: top }, to]])}
       />
     </>

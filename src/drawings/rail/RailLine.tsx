@@ -1,9 +1,10 @@
 /** The distance line with its numbers, and the bands of personal distance. */
+import { TYPE } from './ground';
 import type { RailLayout } from './layout';
 
 export function RailLine({ layout }: { readonly layout: RailLayout }) {
-  const { ground, marks, numbers, zones } = layout;
-  const { line, scale, extent } = ground;
+  const { ground, marks, numbers, zones, aside } = layout;
+  const { line, scale, extent, rem } = ground;
   return (
     <g>
       <path className="rail-rule" d={`M${scale.toX(0)} ${line}H${scale.toX(extent.to)}`} />
@@ -13,6 +14,17 @@ export function RailLine({ layout }: { readonly layout: RailLayout }) {
       />
       {numbers.map(({ x, text }) => (
         <text key={text} className="rail-number" x={x} y={ground.numbers} textAnchor="middle">
+          {text}
+        </text>
+      ))}
+      {aside?.lines.map((text, i) => (
+        <text
+          key={text}
+          className="rail-text"
+          x={aside.x}
+          y={aside.y + i * 1.3 * TYPE.note * rem}
+          textAnchor="end"
+        >
           {text}
         </text>
       ))}

@@ -44,9 +44,9 @@ export interface LabelGround {
 }
 
 /**
- * Greedy, in the order of the wishes: full text clear of all, shorter texts clear of all, then the
- * same across lines. A wish without a place is left out, so the result never overlaps; a later
- * wish with the same id is its second chance.
+ * Greedy, in the order of the wishes: the full text clear of all, then shorter texts, then
+ * whatever crosses fewest lines. A wish without a place is left out, so the result never
+ * overlaps; a later wish with the same id is its second chance.
  */
 export function placeLabels(wishes: readonly LabelWish[], ground: LabelGround): PlacedLabel[] {
   const placed: PlacedLabel[] = [];
@@ -59,7 +59,7 @@ export function placeLabels(wishes: readonly LabelWish[], ground: LabelGround): 
 }
 
 function placeOne(
-  wish: LabelWish,
+  { id, texts, places, align, letters, optional }: LabelWish,
   ground: LabelGround,
   placed: readonly PlacedLabel[],
 ): PlacedLabel | null {
@@ -67,24 +67,24 @@ function placeOne(
     !boxInside(box, ground.bounds) ||
     ground.solid.some((other) => boxesOverlap(box, other, ground.gap)) ||
     placed.some((other) => boxesOverlap(box, other.box, ground.gap));
-  const crossed = (box: Box): boolean => {
+  const crossings = (box: Box): number => {
     const aired = grow(box, ground.gap / 2);
-    return ground.lines.some((line) => segmentMeetsBox(line, aired));
+    return ground.lines.filter((line) => segmentMeetsBox(line, aired)).length;
   };
-  for (const acrossLines of wish.optional ? [false] : [false, true]) {
-    for (const lines of wish.texts) {
-      const width = Math.max(...lines.map(ground.widthOf));
-      const height = lines.length * ground.lineHeight;
-      for (const { x, y } of wish.places(width, height)) {
-        const box = { x, y, width, height };
-        if (blocked(box)) continue;
-        if (!acrossLines && crossed(box)) continue;
-        const { id, align, letters } = wish;
-        return { id, lines, box, align, ...(letters && { letters }) };
-      }
+  let best: { crossed: number; label: PlacedLabel } | null = null;
+  for (const lines of texts) {
+    const width = Math.max(...lines.map(ground.widthOf));
+    const height = lines.length * ground.lineHeight;
+    for (const { x, y } of places(width, height)) {
+      const box = { x, y, width, height };
+      if (blocked(box)) continue;
+      const crossed = crossings(box);
+      const label = { id, lines, box, align, ...(letters && { letters }) };
+      if (crossed === 0) return label;
+      if (!optional && (!best || crossed < best.crossed)) best = { crossed, label };
     }
   }
-  return null;
+  return best?.label ?? null;
 }
 
 export interface RowWish {

@@ -10,7 +10,7 @@ import { type FocusPlace, placeRailLabels } from './room-labels';
 import { sightLines } from './sight';
 import { numberedTicks, ticks } from './ticks';
 import type { RailContent, RailSheet } from './types';
-import { noteSentences, ZONES, zoneTexts } from './words';
+import { noteSentences, STRETCHED_TEXTS, ZONES, zoneTexts } from './words';
 
 export interface RailLayout {
   readonly ground: RailGround;
@@ -24,6 +24,12 @@ export interface RailLayout {
   readonly marks: readonly { readonly x: number; readonly length: number }[];
   readonly numbers: readonly { readonly x: number; readonly text: string }[];
   readonly zones: readonly ZonePlace[];
+  /** Said beside the stretched line, left of its zero: lines about their right end. */
+  readonly aside: {
+    readonly x: number;
+    readonly y: number;
+    readonly lines: readonly string[];
+  } | null;
   /** Sentences for the note under the drawing: what found no room in it. */
   readonly notes: readonly string[];
   /** The reasons among them stand first. */
@@ -40,6 +46,8 @@ export interface ZonePlace {
 
 /** Pixels between samples of a sight line that the stretched scale bends. */
 const BEND_STEP = 12;
+/** From the zero to the text left of it, rem: clear of the first number and zone. */
+const ASIDE_GAP = 2;
 /** Half the gap between two zones' bars, CSS pixels. */
 const ZONE_GAP = 1.5;
 /** Thickness of the zones' bars: nearer is heavier. */
@@ -75,6 +83,7 @@ export function layoutRail(content: RailContent, sheet: RailSheet): RailLayout {
     labels,
     ...placeTicks(content, ground, sheet),
     zones: placeZones(content, ground, sheet),
+    aside: placeAside(content, ground, sheet),
     reasons: reasonsLeft,
     notes: ground.narrow
       ? noteSentences(content, sharesFrame(content), gatherFocus(content, ground))
@@ -103,6 +112,20 @@ function placeFloor({ figure }: RailContent, ground: RailGround): readonly [Poin
   if (!figure || figure.floor < ground.room.y) return null;
   const { from, to } = ground.extent;
   return [ground.place({ x: from, y: figure.floor }), ground.place({ x: to, y: figure.floor })];
+}
+
+/** The warning of the stretched scale; the narrow rail has it in its note. */
+function placeAside(
+  content: RailContent,
+  { narrow, scale, rem, numbers }: RailGround,
+  { measure }: RailSheet,
+): RailLayout['aside'] {
+  if (content.scale === 'even' || narrow) return null;
+  const x = scale.toX(0) - ASIDE_GAP * rem;
+  const lines = STRETCHED_TEXTS.find((option) =>
+    option.every((text) => measure(text, TYPE.note * rem) <= x),
+  );
+  return { x, y: numbers, lines: lines ?? STRETCHED_TEXTS[STRETCHED_TEXTS.length - 1] ?? [] };
 }
 
 function placeTicks(content: RailContent, ground: RailGround, { measure }: RailSheet) {

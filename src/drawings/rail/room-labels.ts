@@ -10,10 +10,10 @@ import {
   figureBox,
   focusId,
   focusWish,
-  lateWishes,
   reasonId,
   reasonWishes,
   roomWishes,
+  wallWish,
 } from './wishes';
 
 /** A nearest focus: a bracket, open towards the distances that are sharp. */
@@ -49,15 +49,21 @@ export function placeRailLabels(
         ...reasonWishes(handles, ground),
         ...roomWishes(content, ground, figure),
         ...groups.map((group) => focusWish(group, handles, ground, content)),
-        ...lateWishes(content, ground),
+        wallWish(content, ground),
       ];
   const labels = placeLabels(wishes, {
     bounds: { x: 0, y: band.y, width: ground.width, height: ground.line - band.y },
     solid: [
       figure,
+      ...wallBoxes(content, ground),
       ...handles.flatMap(({ tab, value, pupil }) => [tab, value.box, around(pupil, 0.4 * rem)]),
     ],
-    lines: [...lines, ...stems],
+    lines: [
+      ...lines,
+      ...stems,
+      upright(ground, content.room.cameraWall - content.room.behindCamera),
+      ...groups.map(({ distance }) => upright(ground, distance)),
+    ],
     widthOf: (text) => measure(text, TYPE.note * rem),
     lineHeight,
     gap: 0.2 * rem,
@@ -78,6 +84,25 @@ export function placeRailLabels(
       reason && middle(reasonId(letter)) === null ? [{ letter, text: reason }] : [],
     ),
   };
+}
+
+/** The backdrop and the walls. */
+function wallBoxes({ room }: RailContent, { scale, band }: RailGround): Box[] {
+  return [-(room.rearWall ?? room.backdrop), -room.backdrop, room.cameraWall].map((distance) => ({
+    x: scale.toX(distance),
+    y: band.y,
+    width: 0,
+    height: band.height,
+  }));
+}
+
+/** The room's whole height at a distance. */
+function upright({ scale, band }: RailGround, distance: number): Segment {
+  const x = scale.toX(distance);
+  return [
+    { x, y: band.y },
+    { x, y: band.y + band.height },
+  ];
 }
 
 function around({ x, y }: Point, half: number): Box {

@@ -6,15 +6,10 @@ import type { HandlePlace } from './handles';
 import type { LabelWish } from './labels';
 import { sharesFrame } from './marks';
 import type { FocusGroup, RailContent } from './types';
-import {
-  focusText,
-  frameTexts,
-  keptTexts,
-  STRETCHED_TEXTS,
-  showDistance,
-  splitInTwo,
-} from './words';
+import { focusText, frameTexts, keptTexts, showDistance, splitInTwo } from './words';
 
+/** Farthest that a stem may part a mark from its text, rem. */
+const NEAR = 4;
 /** Gap between a mark and its text, rem. */
 const GAP = 0.5;
 
@@ -117,10 +112,13 @@ export function roomWishes(content: RailContent, ground: RailGround, figure: Box
       texts: [
         [`backdrop, ${showDistance(room.backdrop, units)} behind`],
         ['backdrop,', `${showDistance(room.backdrop, units)} behind`],
-        [showDistance(room.backdrop, units)],
+        ['backdrop', showDistance(room.backdrop, units)],
       ],
       align: 'left',
-      places: (_, height) => fromFoot(ground, height).map((y) => ({ x: backdrop + GAP * rem, y })),
+      places: (_, height) => {
+        const below = ground.band.y + ground.band.height + 0.3 * rem;
+        return [...fromFoot(ground, height), below].map((y) => ({ x: backdrop + GAP * rem, y }));
+      },
     },
   ];
 }
@@ -140,38 +138,23 @@ export function focusWish(
     letters: group.letters,
     places: (width, height) => {
       const gap = GAP * rem;
-      const crossed = handles.filter((handle) => handle.x > x && handle.x < x + width + 2 * gap);
+      const beside = x + Math.min(width, NEAR * rem);
+      const crossed = handles.filter((handle) => handle.x > x && handle.x < beside);
       const starts = [x + gap, ...crossed.map((handle) => handle.x + 1.5 * gap), x - width - gap];
       return starts.flatMap((start) => besideAxis(ground, height).map((y) => ({ x: start, y })));
     },
   };
 }
 
-export function lateWishes(content: RailContent, ground: RailGround): LabelWish[] {
-  const { room, units } = content;
-  const { scale, rem } = ground;
-  const wall = scale.toX(room.cameraWall);
-  const note: LabelWish = {
-    id: 'stretched',
-    texts: STRETCHED_TEXTS,
-    align: 'left',
-    places: (width, height) => {
-      const ys = [ground.band.y + 0.1 * rem, ...fromFoot(ground, height)];
-      const zero = scale.toX(0);
-      return [0.3, 0.5, 0.15, 0.7].flatMap((share) =>
-        ys.map((y) => ({ x: zero + share * (wall - zero) - width / 4, y })),
-      );
-    },
+/** Last, where there is room: how long the room is. */
+export function wallWish({ room, units }: RailContent, ground: RailGround): LabelWish {
+  const wall = ground.scale.toX(room.cameraWall);
+  return {
+    id: 'wall',
+    texts: [[`wall, ${showDistance(room.cameraWall, units)}`]],
+    align: 'right',
+    optional: true,
+    places: (width, height) =>
+      fromFoot(ground, height).map((y) => ({ x: wall - width - GAP * ground.rem, y })),
   };
-  return [
-    ...(content.scale === 'stretched' ? [note] : []),
-    {
-      id: 'wall',
-      texts: [[`wall, ${showDistance(room.cameraWall, units)}`]],
-      align: 'right',
-      optional: true,
-      places: (width, height) =>
-        fromFoot(ground, height).map((y) => ({ x: wall - width - GAP * rem, y })),
-    },
-  ];
 }

@@ -61,7 +61,11 @@ export function zonesSentence(units: Units): string {
 
 /** Said wherever the stretched scale is drawn. */
 const STRETCHED = 'stretched near the sitter: angles are not to scale';
-export const STRETCHED_TEXTS = [[STRETCHED], ['stretched: angles', 'are not to scale']] as const;
+export const STRETCHED_TEXTS = [
+  [STRETCHED],
+  ['stretched near the sitter:', 'angles are not to scale'],
+  ['stretched: angles', 'are not to scale'],
+] as const;
 
 /** Two lines of nearly equal length. */
 export function splitInTwo(text: string): string[] {
@@ -85,7 +89,7 @@ export function frameTexts({ pictures, units }: RailContent, shared: boolean): s
 
 export function keptTexts({ room, units }: RailContent): string[][] {
   const depth = showDistance(room.behindCamera, units);
-  return [[`${depth} kept`, 'for you'], ['kept', 'for you'], [`${depth} kept for you`]];
+  return [[`${depth} kept`, 'for you'], [depth, 'kept', 'for you'], [`${depth} kept for you`]];
 }
 
 /** "A focuses from 0.35 m", "A and B focus from 0.92 m". */
