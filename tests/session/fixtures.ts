@@ -54,11 +54,7 @@ export const ballSitter: Outlined = {
     ...landmarks,
     vertex: [0, BALL.centre[1] + BALL.radius, BALL.centre[2]],
     // On the ball, amid the places where its lower outline lies, seen from near to far.
-    menton: [
-      0,
-      BALL.centre[1] - Math.sqrt(BALL.radius ** 2 - 0.013 ** 2),
-      BALL.centre[2] + 0.013,
-    ],
+    menton: [0, BALL.centre[1] - Math.sqrt(BALL.radius ** 2 - 0.013 ** 2), BALL.centre[2] + 0.013],
   },
   meshes: [ball()],
 };
