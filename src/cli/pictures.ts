@@ -105,7 +105,7 @@ export function picturesOf(
       printHeight: request.printHeight,
       megapixels: request.megapixels,
     };
-    const measures = measure(input, visibility(sitter.meshes, camera.position));
+    const measures = measure(input, visibility(sitter, camera.position));
     return {
       measures,
       landmarks: LANDMARKS.map((name) => {

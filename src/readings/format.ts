@@ -84,10 +84,12 @@ export function formatAngle(radians: number, locale = DEFAULT_LOCALE): string {
   return `${formatNumber((radians * 180) / Math.PI, 1, locale)}°`;
 }
 
-/** A share of 1 -> percent: 0.31 -> "31 %"; below one percent, to a tenth. */
+/** A share of 1 -> percent: 0.31 -> "31 %"; next to nothing and next to the whole, to a tenth. */
 export function formatPercent(share: number, locale = DEFAULT_LOCALE): string {
   const size = Math.abs(share);
-  const digits = size >= 0.0005 && size < 0.00995 ? 1 : 0;
+  const isSmall = size >= 0.0005 && size < 0.00995;
+  const isNearlyWhole = size > 0.985 && size < 0.9995;
+  const digits = isSmall || isNearlyWhole ? 1 : 0;
   return `${formatNumber(share * 100, digits, locale)} %`;
 }
 

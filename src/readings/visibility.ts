@@ -9,7 +9,7 @@
 import { BufferAttribute, BufferGeometry, DoubleSide, Ray, Vector3 } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import type { Vec3 } from '../optics/types';
-import { REGION, type SitterMesh } from '../sitter/types';
+import { type Landmarks, REGION, type Sitter, type SitterMesh } from '../sitter/types';
 
 export interface SeenSurface {
   /** Share of the surface, by area, that this camera sees. */
@@ -25,8 +25,8 @@ export interface Visibility {
   readonly earLeft: SeenSurface | null;
   readonly earRight: SeenSurface | null;
   /**
-   * Breadth of the face inside its outline as this camera sees it, over its breadth in the far
-   * view from the same direction. Hair and clothes are left out. Null without a face.
+   * Breadth of the face at its cheekbones inside its outline as this camera sees it, over that in
+   * the far view from the same direction. Hair and clothes are left out. Null without a face.
    */
   readonly faceBreadth: number | null;
 }
@@ -41,6 +41,8 @@ interface View {
 const LIFT = 0.0003;
 /** Below this share of an ear in the far view, a ratio to it says nothing. */
 const NEXT_TO_NOTHING = 0.02;
+/** The face is as broad as its cheekbones: higher up, the temples run into the broader skull; metres. */
+const CHEEKBONE_BAND = 0.01;
 
 const trees = new WeakMap<SitterMesh, MeshBVH>();
 
@@ -159,10 +161,19 @@ function seenSurface(
   };
 }
 
-/** Span, along `across`, of the region's points that the view sees; the horizon included. */
+/** How far a point lies above the cheekbones along the height of the face, posed as it is. */
+function aboveCheekbones({ zygion_left, zygion_right, sellion, menton }: Landmarks) {
+  const across = new Vector3(...zygion_left).sub(new Vector3(...zygion_right)).normalize();
+  const up = new Vector3(...sellion).sub(new Vector3(...menton));
+  up.addScaledVector(across, -up.dot(across)).normalize();
+  const level = up.dot(new Vector3(...zygion_left));
+  return (point: Vector3): number => up.dot(point) - level;
+}
+
+/** Span, along `across`, of the face's points at the cheekbones that the view sees, horizon included. */
 function seenBreadth(
   skin: SitterMesh,
-  region: number,
+  heightOf: (point: Vector3) => number,
   view: View,
   across: Vector3,
   occluders: readonly MeshBVH[],
@@ -174,11 +185,12 @@ function seenBreadth(
   const consider = () => {
     const at = point.dot(across);
     if (at >= least && at <= most) return;
+    if (Math.abs(heightOf(point)) > CHEEKBONE_BAND) return;
     if (isHidden(point, normal, view, occluders)) return;
     least = Math.min(least, at);
     most = Math.max(most, at);
   };
-  trianglesOf(skin, region, () => {
+  trianglesOf(skin, REGION.face, () => {
     if (triangle.facingShare(view) === 0) return;
     const { corners, normals, facing } = triangle;
     for (const k of [0, 1, 2] as const) {
@@ -205,10 +217,13 @@ interface Views {
 }
 
 /**
- * Visible shares of one picture: meshes in the sitter's frame, metres, and the entrance pupil.
- * Costs tens of milliseconds, more when the meshes are new and their ray trees must be built.
+ * Visible shares of one picture of a sitter, from the entrance pupil. Costs some tens of
+ * milliseconds, more when the meshes are new and their ray trees must be built.
  */
-export function visibility(meshes: readonly SitterMesh[], entrancePupil: Vec3): Visibility {
+export function visibility(
+  { meshes, landmarks }: Pick<Sitter, 'meshes' | 'landmarks'>,
+  entrancePupil: Vec3,
+): Visibility {
   const skin = meshes.find((mesh) => mesh.substance === 'skin');
   if (!skin) return { earLeft: null, earRight: null, faceBreadth: null };
   const here = new Vector3(...entrancePupil);
@@ -217,13 +232,13 @@ export function visibility(meshes: readonly SitterMesh[], entrancePupil: Vec3): 
     far: { from: here.clone().normalize(), isFar: true },
   };
   const across = new Vector3(0, 1, 0).cross(here).normalize();
-  const skinAlone = [treeOf(skin)];
+  const heightOf = aboveCheekbones(landmarks);
+  const breadth = (view: View) => seenBreadth(skin, heightOf, view, across, [treeOf(skin)]);
   const all = meshes.map(treeOf);
-  const far = seenBreadth(skin, REGION.face, views.far, across, skinAlone);
+  const far = breadth(views.far);
   return {
     earLeft: seenSurface(skin, REGION.earLeft, views, all),
     earRight: seenSurface(skin, REGION.earRight, views, all),
-    faceBreadth:
-      far > 0 ? seenBreadth(skin, REGION.face, views.here, across, skinAlone) / far : null,
+    faceBreadth: far > 0 ? breadth(views.here) / far : null,
   };
 }

@@ -139,9 +139,10 @@ export const FACE_EN = {
   'visible_share.ear_right': seenEar('earRight', 'Right ear'),
   'visible_share.face_breadth': {
     name: () => 'Face breadth, in sight',
-    formula: 'breadth of the skin of the face inside its outline / the same for parallel rays',
+    formula:
+      'breadth of the face at the cheekbones inside its outline / the same for parallel rays',
     meaning: (m) =>
-      `The outline holds ${formatPercent(m.visibility?.faceBreadth ?? 0)} of the face's breadth; what lies behind the outline is not seen.`,
+      `The outline holds ${formatPercent(m.visibility?.faceBreadth ?? 0)} of the face's breadth at the cheekbones; what lies behind the outline is not seen.`,
     together: () => 'Near the face, its widest place lies behind the outline. Hair is left out.',
     missing: 'Not measured yet.',
   },

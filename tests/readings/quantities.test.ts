@@ -129,6 +129,8 @@ describe('formats', () => {
     expect(formatAngle(Math.PI / 4)).toBe('45.0°');
     expect(formatPercent(0.3146)).toBe('31 %');
     expect(formatPercent(0.0042)).toBe('0.4 %');
+    expect(formatPercent(0.9972)).toBe('99.7 %');
+    expect(formatPercent(1)).toBe('100 %');
     expect(formatChange(1.094)).toBe('+9 %');
     expect(formatChange(0.832)).toBe('−17 %');
     expect(formatChange(1.0001)).toBe('0 %');

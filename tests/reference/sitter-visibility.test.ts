@@ -7,7 +7,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { visibility } from '../../src/readings/visibility';
-import { REGION, type SitterMesh } from '../../src/sitter/types';
+import { REGION, type Sitter, type SitterMesh } from '../../src/sitter/types';
+import { picture } from '../readings/picture';
 
 /** An ellipsoid of latitude and longitude, exact positions and normals. */
 function ellipsoid(
@@ -49,11 +50,26 @@ function ellipsoid(
   };
 }
 
+/** Meshes in place of a sitter's, their broadest place where the cheekbones would be. */
+function shaped(...meshes: SitterMesh[]): Pick<Sitter, 'meshes' | 'landmarks'> {
+  const { landmarks } = picture({ standpoint: 1 }).sitter;
+  return {
+    meshes,
+    landmarks: {
+      ...landmarks,
+      zygion_left: [0.07, 0, 0],
+      zygion_right: [-0.07, 0, 0],
+      sellion: [0, 0.03, 0.1],
+      menton: [0, -0.08, 0.1],
+    },
+  };
+}
+
 describe('rays against a mesh', () => {
   it.each([0.15, 0.2, 0.4, 1, 4])('see (1 - r/D)/2 of a sphere from D = %f m', (distance) => {
     const r = 0.1;
     const sphere = ellipsoid([r, r, r], REGION.earLeft);
-    const seen = visibility([sphere], [0, 0, distance]).earLeft;
+    const seen = visibility(shaped(sphere), [0, 0, distance]).earLeft;
     expect(seen?.here).toBeCloseTo((1 - r / distance) / 2, 3);
     expect(seen?.far).toBeCloseTo(0.5, 3);
     expect(seen?.ofFar).toBeCloseTo(1 - r / distance, 2);
@@ -62,26 +78,41 @@ describe('rays against a mesh', () => {
   it.each([0.25, 0.4, 1, 4])('find the outline of an ellipsoid from D = %f m', (distance) => {
     const [a, b, c] = [0.07, 0.11, 0.1];
     const face = ellipsoid([a, b, c], REGION.face);
-    const seen = visibility([face], [0, 0, distance]).faceBreadth;
+    const seen = visibility(shaped(face), [0, 0, distance]).faceBreadth;
     expect(seen).toBeCloseTo(Math.sqrt(1 - (c / distance) ** 2), 3);
   });
 
   it('let what stands between hide what is behind, in the near and in the far view', () => {
     const ball = ellipsoid([0.02, 0.02, 0.02], REGION.earLeft);
     const hair = { ...ellipsoid([0.05, 0.05, 0.01], 0, [0, 0, 0.2]), substance: 'hair' as const };
-    const seen = visibility([ball, hair], [0, 0, 1]).earLeft;
+    const seen = visibility(shaped(ball, hair), [0, 0, 1]).earLeft;
     expect(seen).toEqual({ here: 0, far: 0, ofFar: null });
     const aside = {
       ...ellipsoid([0.05, 0.05, 0.01], 0, [0.2, 0, 0.2]),
       substance: 'hair' as const,
     };
-    expect(visibility([ball, aside], [0, 0, 1]).earLeft?.ofFar).toBeCloseTo(0.98, 2);
+    expect(visibility(shaped(ball, aside), [0, 0, 1]).earLeft?.ofFar).toBeCloseTo(0.98, 2);
+  });
+
+  it('take the breadth at the cheekbones, whatever is broader above', () => {
+    const face = ellipsoid([0.07, 0.11, 0.1], REGION.face);
+    const skull = ellipsoid([0.09, 0.05, 0.1], REGION.face, [0, 0.07, -0.05]);
+    const offset = face.positions.length / 3;
+    const both: SitterMesh = {
+      ...face,
+      positions: new Float32Array([...face.positions, ...skull.positions]),
+      normals: new Float32Array([...face.normals, ...skull.normals]),
+      indices: new Uint32Array([...face.indices, ...skull.indices.map((index) => index + offset)]),
+      regions: new Uint8Array([...face.regions, ...skull.regions]),
+    };
+    const { faceBreadth } = visibility(shaped(both), [0, 0, 0.4]);
+    expect(faceBreadth).toBeCloseTo(Math.sqrt(1 - (0.1 / 0.4) ** 2), 3);
   });
 
   it('leave the order of the mesh they are given alone', () => {
     const sphere = ellipsoid([0.1, 0.1, 0.1], REGION.earLeft);
     const before = sphere.indices.slice();
-    visibility([sphere], [0, 0, 1]);
+    visibility(shaped(sphere), [0, 0, 1]);
     expect(sphere.indices).toEqual(before);
   });
 });
