@@ -6,7 +6,7 @@ import { type Hairline, hairline } from './hairline';
 /** Slope by which the cap's fields under-estimate distance. */
 export const CAP_SLOPE = 0.8;
 /** The volume starts this far inside the hairline, mm: the border itself is locks alone. */
-const MARGIN = 4;
+const MARGIN = 3;
 
 export interface Cap extends Hairline {
   /** Closed volume; it dips under the skin at its border, so that no rim stands off the skin. */

@@ -1,4 +1,4 @@
-import { bell, ellipsoid, type Field, mix, type Point, smoothMin, step } from '../field';
+import { ellipsoid, type Field, mix, type Point, smoothMin, step } from '../field';
 import type { HeadShape } from '../head/shape';
 import { axis, mirroredAxis } from '../nets';
 import { RibbonBuilder, scatter, settle } from '../ribbons';
@@ -8,11 +8,13 @@ import { HAIR_CENTRE } from './hairline';
 import type { HairStyle } from './style';
 
 /** The knot's middle and half axes, drawn coordinates. */
-const KNOT = [0, 46, -197] as const;
-const KNOT_AXES = [30, 29, 22] as const;
-const DRAWN_LOCKS = 2200;
-const BORDER_LOCKS = 1150;
-const KNOT_LOCKS = 260;
+const KNOT = [0, 46, -193] as const;
+const KNOT_AXES = [32, 31, 24] as const;
+const DRAWN_LOCKS = 2400;
+const BORDER_LOCKS = 1350;
+const KNOT_LOCKS = 300;
+/** Angle between two turns of the knot's coil, seen from its middle. */
+const PITCH = 0.62;
 
 /** Hair drawn back from the face to a knot behind the head; the ears stay free. */
 export function tiedHair(shape: HeadShape): HairStyle {
@@ -67,7 +69,7 @@ function drawnBack(
       length / 7,
       (t) => mix(0.12, rise, step(0, 0.3, t)) - 0.5 * step(0.75, 1, t),
     );
-    const full = mix(1, 2.5, step(0, 26, q)) * (0.6 + 0.7 * jitter);
+    const full = mix(0.9, 2.5, step(0, 26, q)) * (0.6 + 0.7 * jitter);
     const tone = 0.72 + 0.5 * scatter(i * 7 + 3, 2);
     builder.add(
       path,
@@ -87,14 +89,14 @@ function wound(builder: RibbonBuilder, shape: HeadShape, knot: Field): void {
     const ring = mix(0.1, 1.5, scatter(i, 1));
     const path = Array.from({ length: 9 }, (_, k) => {
       const a = start + (k / 8) * mix(1.2, 1.8, jitter);
-      const tilt = ring + 0.2 * (k / 8);
+      const tilt = ring + (PITCH * (a - start)) / (2 * Math.PI);
       const p: Point = [
         KNOT_AXES[0] * sx * Math.sin(tilt) * Math.cos(a),
         KNOT[1] * sy + KNOT_AXES[1] * sy * Math.sin(tilt) * Math.sin(a),
         KNOT[2] * sz - KNOT_AXES[2] * sz * Math.cos(tilt),
       ];
-      // Two thick turns with a valley between them.
-      const turn = 2.6 * bell(Math.sin(tilt * 2.1 - a * 0.5), 0.5);
+      // The coil's thick turns; the locks run along them.
+      const turn = 1.6 + 1.6 * Math.cos((2 * Math.PI * tilt) / PITCH - a);
       return settle(knot, p, 0.3 + turn + 0.7 * jitter, CAP_SLOPE);
     });
     const tone = 0.7 + 0.5 * scatter(i * 5 + 1, 0);

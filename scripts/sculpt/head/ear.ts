@@ -76,7 +76,7 @@ export function ear(): Ear {
     if (Math.hypot(u - 16, v - 1, w) > 50) return d0;
     let d = smoothMin(d0, ellipsoid(u, v, w, 9, -1, -9, 10, 20, 10), 7);
     d = smoothMin(d, distance(u, v, w), 3.4);
-    return smoothMax(d, -ellipsoid(u + 0.35 * w, v, w, 7, -5.2, -2.5, 3, 3.8, 7), 1.8);
+    return smoothMax(d, -ellipsoid(u, v, w, 7.4, -5.4, 0.6, 2.7, 3.5, 4.4), 1.8);
   };
   return { toLocal, toWorld, distance, join };
 }

@@ -85,7 +85,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     if (z < -50 || y > 50 || y < -45 || Math.abs(x) > 76) return d0;
     const ax = softAbs(x);
     const ex = ax - pupil;
-    let d = smoothMax(d0, -ellipsoid(ex, y, z, 3, -1, 12.5, 19.5, 13, 17.8), 13);
+    let d = smoothMax(d0, -ellipsoid(ex, y, z, 2.5, -1, 12.5, 18.6, 13, 17.8), 15);
     d = smoothMax(d, -ellipsoid(ex, y, z, -13.5, -4, 13.5, 6.5, 8.5, 11.5), 11);
     const near = ex * ex + y * y + (z + 12) * (z + 12);
     if (near > 1700) return d;

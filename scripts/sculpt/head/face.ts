@@ -28,7 +28,7 @@ export function face(shape: HeadShape): Field {
     d = smoothMin(
       d,
       ellipsoid(ax, y, z, 0, -94, -4, mix(16.5, 12, f), mix(12.5, 11.8, f), mix(16.2, 15.2, f)),
-      14,
+      19,
     );
     // Cheek, the fat beside the mouth, the chewing muscle.
     d = smoothMin(

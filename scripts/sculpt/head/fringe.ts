@@ -65,8 +65,8 @@ function browHairs(
 ): void {
   const f = shape.femininity;
   const b = brow(shape);
-  const count = Math.round(mix(300, 240, f));
-  const thick = mix(0.36, 0.3, f);
+  const count = Math.round(mix(430, 380, f));
+  const thick = mix(0.27, 0.21, f);
   for (let i = 0; i < count; i++) {
     const along = scatter(i, 0);
     // Hairs crowd a little where the brow is thick.
@@ -90,7 +90,7 @@ function browHairs(
         root[2],
       ];
     });
-    const tone = 0.75 + 0.5 * scatter(i, 1);
+    const tone = 0.85 + 0.6 * scatter(i, 1);
     for (const side of [1, -1])
       builder.add(
         bothSides(path, side).map((p, k) => settle(surface, p, 0.12 + 0.22 * k, SLOPE)),
@@ -114,11 +114,11 @@ function lashes(
     for (let i = 0; i < count; i++) {
       const share = (i + 0.6 * scatter(i, 1)) / count;
       const dx = mix(opening.inner + 3.5, opening.outer - 0.6, share);
-      const edge = upper ? opening.upper(dx) + 0.7 : opening.lower(dx) - 0.6;
+      const edge = upper ? opening.upper(dx) + 0.35 : opening.lower(dx) - 0.5;
       const root = drop(pupil + dx, edge);
       if (!root) continue;
       const reach =
-        (upper ? mix(6, 7.6, f) : mix(2.8, 3.6, f)) *
+        (upper ? mix(5.6, 7.4, f) : mix(2.4, 3.2, f)) *
         mix(0.62, 1, step(0, 0.65, share)) *
         (0.8 + 0.35 * scatter(i, 0));
       const fan = 0.75 * (share - 0.42) + 0.25 * (scatter(i, 2) - 0.5);
@@ -126,7 +126,7 @@ function lashes(
       const path = [0, 0.3, 0.65, 1].map(
         (t): Point => [
           root[0] + reach * fan * t,
-          root[1] + reach * lift * (upper ? -0.12 * t + 0.62 * t * t : 0.35 * t + 0.15 * t * t),
+          root[1] + reach * lift * (upper ? -0.1 * t + 0.44 * t * t : 0.3 * t + 0.12 * t * t),
           root[2] - 0.25 + reach * (0.82 * t - 0.28 * t * t),
         ],
       );
@@ -134,12 +134,12 @@ function lashes(
       for (const side of [1, -1])
         builder.add(
           bothSides(path, side).map((at) => ({ at, normal })),
-          (t) => (upper ? mix(0.26, 0.34, f) : 0.18) * (1 - 0.9 * t),
+          (t) => (upper ? mix(0.2, 0.26, f) : 0.13) * (1 - 0.9 * t),
           () => 0.12,
           0,
         );
     }
   };
-  row(Math.round(mix(58, 72, f)), true);
+  row(Math.round(mix(66, 86, f)), true);
   row(Math.round(mix(30, 36, f)), false);
 }

@@ -1,8 +1,10 @@
 import { bell, clamp, ellipsoid, softAbs, step } from '../field';
 import { hairline } from '../hair/hairline';
+import { ear } from './ear';
 import { lidOpening } from './eyes';
 import { brow, browTint } from './fringe';
 import { mouth } from './mouth';
+import { nostril } from './nose';
 import type { HeadShape } from './shape';
 
 /** Shares of colour on the skin, each 0..1. */
@@ -15,6 +17,8 @@ export interface Masks {
   /** Tint of the scalp under hair; leave it out for a bald head. */
   readonly scalp: number;
   readonly blush: number;
+  /** Inside of nostrils and ear canals, where hardly any light comes back. */
+  readonly hollow: number;
   /** Rim of the lids where the lashes stand. */
   readonly lash: number;
   /** Wet pink of the lids' rims and inner corner. */
@@ -25,6 +29,14 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
   const [sx, sy, sz] = shape.scale;
   const lips = mouth(shape);
   const opening = lidOpening(shape);
+  const nostrilAt = nostril(shape);
+  const { toLocal } = ear();
+  const hollow = (ax: number, y: number, z: number): number => {
+    if (z > 5 && ax < 16) return step(1.1, 0.3, nostrilAt(ax, y, z)) * step(-38.6, -36.2, y);
+    if (ax < 55) return 0;
+    const [u, v, w] = toLocal(ax, y, z);
+    return step(1.25, 0.9, Math.hypot((u - 7.4) / 2.7, (v + 5.4) / 3.5)) * step(0, -2.5, w);
+  };
   const eyebrow = brow(shape);
   const covered = hairline(shape);
   const pupil = shape.interpupillary / 2;
@@ -44,9 +56,10 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
       lips: front * lips.red(ax, y),
       parting: front * lips.parting(ax, y),
       brow: front * browTint(eyebrow, Math.abs(X), Y),
-      scalp: step(-2, 9, covered.inside(X, Y, Z)),
+      scalp: step(-3, 4.5, covered.inside(X, Y, Z)),
       blush: clamp(cheek + tip + ear + chin),
-      lash: upper * step(1.1, 0.1, gap),
+      hollow: hollow(ax, y, z),
+      lash: upper * step(1.5, 0.5, gap),
       lidRim:
         step(0.9, 0.1, gap) * (1 - upper * 0.4) +
         (1 - step(0.9, 0.1, gap)) *

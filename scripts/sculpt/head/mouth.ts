@@ -67,11 +67,11 @@ export function mouth(shape: HeadShape): Mouth {
         : 2.6 * bell((l - 1) * lower, 3.6);
     const side = step(-0.7, 0.7, q);
     const middle = step(29, 12, ax);
-    const end = step(31, 18, ax);
+    const end = step(28.8, 16.5, ax);
     let h =
       fullness * end * (up * side * mix(0.55, 1, middle) + low * (1 - side) * mix(0.45, 1, middle));
     // The parting: a rounded furrow wide enough for the net to resolve.
-    h -= mix(1, 1.7, middle) * bell(q, mix(1, 0.8, middle)) * step(28, 22.5, ax);
+    h -= mix(1, 1.7, middle) * bell(q, mix(1, 0.8, middle)) * step(27.6, 22, ax);
     // The corner tucks in a little.
     h -= 0.9 * bell(Math.hypot(ax - 27.5, (y + 60) * 0.8), 3);
     return h;

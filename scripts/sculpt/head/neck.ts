@@ -23,15 +23,15 @@ export function neckAndShoulders(shape: HeadShape): Field {
   const b = shape.shoulderBreadth / sx;
   const sternomastoid = tube([
     [59 * mix(1, 0.96, f), -44, -98, 8],
-    [52 * g, -85, -90, 9.5],
-    [36 * g, -140, -70, 9],
+    [46.5 * g, -85, -89, 9.5],
+    [33 * g, -140, -70, 9],
     [20, -185, -55, 7],
     [14, -203, -53, 5],
   ]);
   const trapezius = tube([
     [14, -30, -148, 12],
-    [24 * g, -78, -139, 19 * g],
-    [37 * g, -118, -138, 24 * g],
+    [20 * g, -78, -134, 16.5 * g],
+    [33 * g, -118, -135, 21 * g],
     [72 * b, -158, -136, 24],
     [122 * b, -181, -126, 22],
     [178 * b, -197, -118, 19],
@@ -45,9 +45,9 @@ export function neckAndShoulders(shape: HeadShape): Field {
   ]);
   const column: Field = (ax, y, z) => {
     const t = clamp((-60 - y) / 145);
-    const cz = mix(-95, -109, t);
-    const rx = (mix(57, 57, t) + 10 * step(-160, -215, y)) * g;
-    const rz = (mix(56, 60, t) + 2 * step(-160, -215, y)) * g;
+    const cz = mix(-92, -106, t);
+    const rx = (mix(51, 52, t) + 10 * step(-160, -215, y)) * g;
+    const rz = (mix(51.5, 55.5, t) + 3 * step(-160, -215, y)) * g;
     const a = ax / rx;
     const c = (z - cz) / rz;
     const k = Math.sqrt(a * a + c * c);

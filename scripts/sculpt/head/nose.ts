@@ -1,5 +1,28 @@
-import { bell, capsule, ellipsoid, mix, smoothMax, smoothMin, softAbs, tube } from '../field';
+import {
+  bell,
+  capsule,
+  ellipsoid,
+  type Field,
+  mix,
+  smoothMax,
+  smoothMin,
+  softAbs,
+  tube,
+} from '../field';
 import type { HeadShape } from './shape';
+
+/** Distance to the left nostril's hollow, drawn coordinates. */
+export function nostril(shape: HeadShape): Field {
+  const middle = 6.9 * breadth(shape);
+  const [cos, sin] = [Math.cos(0.42), Math.sin(0.42)];
+  return (ax, y, z) => {
+    const nx = ax - middle;
+    const nz = z - 19.4;
+    return ellipsoid(nx * cos + nz * sin, y, nz * cos - nx * sin, 0, -36.6, 0, 2.6, 5, 5.2);
+  };
+}
+
+const breadth = (shape: HeadShape): number => mix(1, 0.92, shape.femininity);
 
 /** Joins the nose to the face's distance and cuts the nostrils. Drawn coordinates. */
 export function nose(shape: HeadShape): (d: number, x: number, y: number, z: number) => number {
@@ -14,8 +37,8 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
   ]);
   const tipY = mix(-28.4, -27, f);
   const tipZ = mix(24.2, 23.4, f);
-  const wide = mix(1, 0.92, f);
-  const [cos, sin] = [Math.cos(0.42), Math.sin(0.42)];
+  const wide = breadth(shape);
+  const hollow = nostril(shape);
   return (d0, x, y, z) => {
     if (z < -30 || y > 50 || y < -66 || Math.abs(x) > 46) return d0;
     const ax = softAbs(x, 1.2);
@@ -24,23 +47,10 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
     n = smoothMin(n, ellipsoid(ax, y, z, 0, tipY, tipZ, 8.8 * wide, 8, 10), 8);
     // Wing: from the cheek forward into the tip.
     n = smoothMin(n, ellipsoid(ax, y, z, 11.6 * wide, -32.6, 13.2, 5.9, 6.2, 9), 8);
-    n = smoothMin(n, capsule(ax, y, z, [0, -34, 25.5, 3.2], [0, -38, 15, 3.3]), 5);
+    n = smoothMin(n, capsule(ax, y, z, [0, -34, 25, 3.3], [0, -37.6, 14, 3.8]), 6);
     let d = smoothMin(d0, n, 7);
     // Groove over the wing.
     d += 0.45 * bell(Math.hypot(ax - 14.2, y + 25.6, (z - 17) * 0.6), 2.6);
-    const nx = ax - 6.9 * wide;
-    const nz = z - 19.6;
-    const nostril = ellipsoid(
-      nx * cos + nz * sin,
-      y,
-      nz * cos - nx * sin,
-      0,
-      -37.3,
-      0,
-      2.7,
-      4.6,
-      5.2,
-    );
-    return smoothMax(d, -nostril, 2.4);
+    return smoothMax(d, -hollow(ax, y, z), 2.4);
   };
 }

@@ -35,8 +35,8 @@ export function skull(shape: HeadShape): Field {
     [14, 24, 4.8 - back, mix(6.2, 5.4, f)],
     [27, 25, 0.8 - 0.7 * back, mix(6.4, 5.8, f)],
     [38, 23, -6.5, 6],
-    [46.5, 13, -17, 5.6],
-    [49.5, -1, -24, 5.2],
+    [45.3, 12.5, -17.5, 5.4],
+    [48, -2, -25, 4.8],
   ]);
   return (x, y, z) => {
     const ax = softAbs(x);
