@@ -1,6 +1,6 @@
 /** Frame heights of a named framing for one sitter. */
 import { type Metre, metres, mmToM } from '../optics/units';
-import { DIMENSIONS, type DimensionName, type Dimensions, type SitterModel } from '../sitter/types';
+import { DIMENSIONS, type Dimensions, type SitterModel } from '../sitter/types';
 import type { FramingModel, FramingRule, Level } from './types';
 
 export interface FrameHeights {
@@ -51,11 +51,6 @@ export function frameHeightOf(framing: FramingModel, dimensions: Dimensions): Fr
   };
 }
 
-/** A sitter's dimensions in millimetres, with the changes made to them. */
-export function dimensionsOf(
-  sitter: SitterModel,
-  changes: Readonly<Partial<Record<DimensionName, number>>> = {},
-): Dimensions {
-  const own = DIMENSIONS.map((name) => [name, sitter.dimensions[name].mm] as const);
-  return { ...(Object.fromEntries(own) as Dimensions), ...changes };
-}
+/** A sitter's own dimensions, millimetres. */
+export const dimensionsOf = (sitter: Pick<SitterModel, 'dimensions'>): Dimensions =>
+  Object.fromEntries(DIMENSIONS.map((name) => [name, sitter.dimensions[name].mm])) as Dimensions;

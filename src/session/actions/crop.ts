@@ -1,10 +1,10 @@
 /** How much of the sitter the frame holds and where the eyes sit in it. */
-import { dimensionsOf, frameHeightOf } from '../../models/framing';
+import { frameHeightOf } from '../../models/framing';
 import type { FramingModel, Models } from '../../models/types';
 import { formatLength } from '../../readings/format';
 import { type ActionContext, standpointForFrame } from '../follow';
-import { known } from '../known';
 import { clamp, LIMITS } from '../limits';
+import { personDimensions } from '../person';
 import type { Crop, Hold, Session } from '../types';
 import { action, editPictures, type Whose } from './action';
 
@@ -14,7 +14,7 @@ export function usualFrameHeight(
   framing: FramingModel,
   models: Models,
 ): number {
-  const dimensions = dimensionsOf(known(models.sitters, sitter.model), sitter.changes);
+  const dimensions = personDimensions(sitter, models);
   return clamp(frameHeightOf(framing, dimensions).usual, LIMITS.frameHeight);
 }
 

@@ -29,10 +29,10 @@ export const setSitter = action<{ model: string }>({
   label: (after, _, { models }) => `Sitter: ${known(models.sitters, after.sitter.model).name}`,
 });
 
-/** Changes one dimension, in millimetres; null gives the sitter's own back. */
+/** Changes one dimension, millimetres; null gives the sitter's own back. */
 export const setDimension = action<{ dimension: DimensionName; to: number | null }>({
   edit: (session, { dimension, to }, context) => {
-    const { [dimension]: _own, ...others } = session.sitter.changes;
+    const { [dimension]: _changed, ...others } = session.sitter.changes;
     const { model } = session.sitter;
     const changes =
       to === null
