@@ -1,6 +1,7 @@
 /** Measures -> readings with their words. */
 import { type Measures, measure } from './measures';
-import { type ReadingId, ROWS, type Row, showValue } from './rows';
+import { type ReadingId, ROWS, type Row } from './rows';
+import { showValue } from './show';
 import type { PictureInput, Reading } from './types';
 import type { Visibility } from './visibility';
 import type { Lettered, Say, Words } from './words';
@@ -28,7 +29,7 @@ export function readRow(row: Row<ReadingId>, m: Measures, options: Speaking): Re
     unit: row.unit,
     value: value === Number.POSITIVE_INFINITY ? null : value,
     ...missing,
-    shown: value === null ? words.none : showValue(row, value, say, words),
+    shown: value === null ? words.none : showValue(value, row.show, say, words),
     meaning: value === null ? (own.missing ?? words.missing) : own.meaning(m, say),
     formula: own.formula,
   };

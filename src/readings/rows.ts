@@ -1,36 +1,10 @@
 /** The readings, one row each: where its number comes from and how it is shown and compared. */
-import {
-  formatAngle,
-  formatChange,
-  formatFNumber,
-  formatFocal,
-  formatLength,
-  formatNumber,
-  formatPercent,
-  formatRatio,
-  type LengthPurpose,
-} from './format';
 import type { Measures } from './measures';
+import type { Show } from './show';
 import type { ReadingUnit } from './types';
-import type { Say, Words } from './words';
 
 /** How two pictures' values are set against each other; `none` for what has no direction. */
 export type Comparing = 'more' | 'larger' | 'longer' | 'nearer' | 'wider' | 'higher' | 'none';
-
-type Show =
-  | LengthPurpose
-  | 'focal'
-  | 'angle'
-  | 'percent'
-  | 'change'
-  | 'gain'
-  | 'ratio'
-  | 'scale'
-  | 'stops'
-  | 'f-number'
-  | 'megapixels'
-  | 'text'
-  | 'yes-or-no';
 
 export interface Row<Id extends string = string> {
   readonly id: Id;
@@ -257,43 +231,3 @@ export const SHORT_TABLE: readonly ReadingId[] = [
   'angle_of_view_deg.vertical',
   'print_viewing_distance_m',
 ];
-
-/** A value as the table shows it. */
-export function showValue(
-  { show }: Pick<Row, 'show'>,
-  value: number | string | boolean,
-  { units }: Pick<Say, 'units'>,
-  words: Words,
-): string {
-  const { locale } = words;
-  if (typeof value === 'boolean') return value ? words.yes : words.no;
-  if (typeof value === 'string') return words.codes[value] ?? value;
-  if (value === Number.POSITIVE_INFINITY) return words.infinite;
-  switch (show) {
-    case 'focal':
-      return formatFocal(value, locale);
-    case 'angle':
-      return formatAngle(value, locale);
-    case 'percent':
-      return formatPercent(value, locale);
-    case 'change':
-      return formatChange(value, locale);
-    case 'gain':
-      return formatChange(1 + value, locale);
-    case 'stops':
-      return words.stops(value);
-    case 'f-number':
-      return formatFNumber(value, locale);
-    case 'megapixels':
-      return words.megapixels(value);
-    case 'distance':
-    case 'frame':
-    case 'depth':
-    case 'sensor':
-      return formatLength(value, units, show, locale);
-    case 'scale':
-      return formatNumber(value, 3, locale);
-    default:
-      return formatRatio(value, locale);
-  }
-}
