@@ -21,41 +21,72 @@ const NEAREST_DRAWN = 0.01;
 
 type Eye = Pick<Place, 'position' | 'tilt'>;
 
-/** Height of a point over its depth, from the optical axis; null when it is not before the lens. */
-function rise(eye: Eye, point: readonly [number, number, number]): number | null {
-  const [, y, z] = toCameraAxes(eye, point);
-  return -z < NEAREST_DRAWN ? null : y / -z;
+/**
+ * Height of a point over its depth, from the optical axis; NaN when it is not before the lens.
+ * The camera's axes hang linearly on the point, so three points give them for all: a mesh has
+ * a hundred thousand.
+ */
+function riseFrom(eye: Eye): (y: number, z: number) => number {
+  const origin = toCameraAxes(eye, [0, 0, 0]);
+  const alongY = toCameraAxes(eye, [0, 1, 0]);
+  const alongZ = toCameraAxes(eye, [0, 0, 1]);
+  const [upAtOrigin, backAtOrigin] = [origin[1], origin[2]];
+  const [upByY, backByY] = [alongY[1] - upAtOrigin, alongY[2] - backAtOrigin];
+  const [upByZ, backByZ] = [alongZ[1] - upAtOrigin, alongZ[2] - backAtOrigin];
+  return (y, z) => {
+    const depth = -(backAtOrigin + y * backByY + z * backByZ);
+    return depth < NEAREST_DRAWN ? Number.NaN : (upAtOrigin + y * upByY + z * upByZ) / depth;
+  };
 }
+
+interface Outline {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The first picture's outline is asked for by every other one, at every step of a drag. */
+const outlines = new WeakMap<Outlined, Map<string, Outline | null>>();
+const OUTLINES_KEPT = 64;
 
 /**
  * Tangents of the crown's and the chin's angle from the axis, as the outline is drawn: the
  * highest of the bare head and the lowest of the chin. Near the camera that crown is the
- * forehead's horizon, not the vertex.
+ * forehead's horizon, not the vertex. Null when crown or chin is not before the lens.
  */
-export function headOutline(eye: Eye, sitter: Outlined): { top: number; bottom: number } | null {
+export function headOutline(eye: Eye, sitter: Outlined): Outline | null {
+  const known = outlines.get(sitter) ?? new Map<string, Outline | null>();
+  outlines.set(sitter, known);
+  const key = `${eye.position} ${eye.tilt}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  if (known.size >= OUTLINES_KEPT) known.clear();
+  const outline = drawnOutline(eye, sitter);
+  known.set(key, outline);
+  return outline;
+}
+
+function drawnOutline(eye: Eye, sitter: Outlined): Outline | null {
   const { vertex, menton } = sitter.landmarks;
-  let top = rise(eye, vertex) ?? Number.NEGATIVE_INFINITY;
-  let bottom = rise(eye, menton) ?? Number.POSITIVE_INFINITY;
+  const rise = riseFrom(eye);
+  let top = rise(vertex[1], vertex[2]);
+  let bottom = rise(menton[1], menton[2]);
   for (const { substance, positions, regions } of sitter.meshes) {
     if (substance !== 'skin') continue;
     for (let i = 0; i < regions.length; i++) {
       const region = regions[i];
       if (region !== REGION.face && region !== REGION.scalp) continue;
-      const x = positions[3 * i] ?? 0;
       const y = positions[3 * i + 1] ?? 0;
       const z = positions[3 * i + 2] ?? 0;
-      const height = rise(eye, [x, y, z]);
-      if (height === null) continue;
+      const height = rise(y, z);
       if (height > top) top = height;
-      else if (
-        height < bottom &&
-        Math.hypot(x - menton[0], y - menton[1], z - menton[2]) < CHIN_REACH
-      ) {
-        bottom = height;
+      else if (height < bottom) {
+        const x = positions[3 * i] ?? 0;
+        const squared = (x - menton[0]) ** 2 + (y - menton[1]) ** 2 + (z - menton[2]) ** 2;
+        if (squared < CHIN_REACH ** 2) bottom = height;
       }
     }
   }
-  return top > bottom && Number.isFinite(top - bottom) ? { top, bottom } : null;
+  return top > bottom ? { top, bottom } : null;
 }
 
 /** Size of the held measure on a plane at unit distance before the lens, or null when not in view. */
