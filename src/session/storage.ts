@@ -121,6 +121,12 @@ async function openDatabase(): Promise<IDBPDatabase<Schema> | null> {
   }
 }
 
+/** Unlike crypto.randomUUID, this is there on a page without a certificate too. */
+const newId = (): string =>
+  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) =>
+    byte.toString(16).padStart(2, '0'),
+  ).join('');
+
 const latestFirst = (a: SavedRecord, b: SavedRecord): number => b.savedAt - a.savedAt;
 
 /** Opens the browser's store. Where there is none, every call says so. */
@@ -138,7 +144,7 @@ export async function openStorage(
 
   const claim = (): string => {
     if (writing !== null) return writing;
-    writing = crypto.randomUUID();
+    writing = newId();
     void isOurs(writing);
     remember(tab, writing);
     return writing;
