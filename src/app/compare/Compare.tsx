@@ -35,7 +35,7 @@ export function Compare(props: {
   const { sitter } = props;
   const [stage, setStage] = useState<StageHandle | null>(null);
   const [tools, setTools] = useState<Tools>(NO_TOOLS);
-  const wall = useRef<HTMLElement>(null);
+  const wall = useRef<HTMLDivElement>(null);
   const { rects, hang } = usePictureRects(wall);
   const play = usePlay(session.play.seconds);
   const blinked = useBlink(tools.blink);
@@ -70,55 +70,57 @@ export function Compare(props: {
       ? pictures
       : pictures.filter(({ letter }) => letter === props.saving);
   const said = words.compare;
+  const { width, height } = (pictures[0] as Shown).resolved.camera.sensor;
+  const hanging = {
+    '--count': pictures.length,
+    '--aspect': width / height,
+  } as React.CSSProperties;
   return (
-    <main className="compare" style={{ '--count': pictures.length } as React.CSSProperties}>
+    <main className="compare" style={hanging}>
       <h1 className="unseen">{said.heading}</h1>
-      <section
-        ref={wall}
-        className={`wall ${session.crop.orientation}`}
-        aria-label={said.pictures}
-        data-count={pictures.length}
-      >
-        {pictures.map((shown, i) => {
-          const other = otherOf(pictures, i);
-          const mask = other && masks[other.letter];
-          return (
-            <Print
-              key={shown.letter}
-              shown={shown}
-              others={pictures.filter((each) => each !== shown)}
+      <section className="wall" aria-label={said.pictures}>
+        <div ref={wall} className={`wall-hung ${session.crop.orientation}`}>
+          {pictures.map((shown, i) => {
+            const other = otherOf(pictures, i);
+            const mask = other && masks[other.letter];
+            return (
+              <Print
+                key={shown.letter}
+                shown={shown}
+                others={pictures.filter((each) => each !== shown)}
+                sitter={sitter}
+                tools={tools}
+                blinkedTo={blinked ? other : null}
+                outlined={other && mask ? { of: other, mask } : null}
+                hang={hang(shown.letter)}
+                onTools={setTools}
+                onSaveAlone={() => props.onSaving(shown.letter)}
+              />
+            );
+          })}
+          <div className="wall-stage">
+            <Stage
+              pictures={hung}
               sitter={sitter}
-              tools={tools}
-              blinkedTo={blinked ? other : null}
-              outlined={other && mask ? { of: other, mask } : null}
-              hang={hang(shown.letter)}
-              onTools={setTools}
-              onSaveAlone={() => props.onSaving(shown.letter)}
+              light={session.light}
+              room={session.room}
+              {...lookForTests()}
+              onReady={(handle) => {
+                setStage(handle);
+                props.onUnavailable(null);
+              }}
+              onUnavailable={props.onUnavailable}
             />
-          );
-        })}
-        <div className="wall-stage">
-          <Stage
-            pictures={hung}
-            sitter={sitter}
-            light={session.light}
-            room={session.room}
-            {...lookForTests()}
-            onReady={(handle) => {
-              setStage(handle);
-              props.onUnavailable(null);
-            }}
-            onUnavailable={props.onUnavailable}
-          />
+          </div>
+          <LookCloser tools={tools} onChange={setTools} several={pictures.length > 1} />
         </div>
       </section>
+      <RailBox pictures={pictures} sitter={sitter} play={play} />
       <section className="side" aria-label={said.side}>
         <SetUp />
         {differing && <p className="differs">{said.twoDiffer(differing)}</p>}
         <ReadingsTable pictures={pictures} speaking={speaking} />
-        <LookCloser tools={tools} onChange={setTools} several={pictures.length > 1} />
       </section>
-      <RailBox pictures={pictures} sitter={sitter} play={play} />
       <StillSheet
         open={props.saving !== 'none'}
         onClose={() => props.onSaving('none')}

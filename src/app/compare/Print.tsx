@@ -40,11 +40,7 @@ export function Print(props: {
     .map(({ meaning }) => meaning)
     .join(' ');
   return (
-    <figure
-      className={`print ${LINES[shown.letter].css}`}
-      style={{ '--aspect': aspect } as React.CSSProperties}
-      data-picture={shown.letter}
-    >
+    <figure className={`print ${LINES[shown.letter].css}`} data-picture={shown.letter}>
       <i className="cord" />
       <i className="cord" />
       <div className="print-sheet">

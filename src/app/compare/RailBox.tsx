@@ -24,18 +24,22 @@ import { TypeStandpoint } from './TypeStandpoint';
 
 const KEPTS: readonly Kept[] = ['crop', 'lens', 'standpoint'];
 
+/** Height of the room's drawing: a share of the window's, and at least so many root font sizes. */
+const BAND_SHARE = 0.12;
+const LEAST_BAND = 6.5;
+
 /** Width of an element and the root font size, kept true. */
 function useSheet() {
   const ref = useRef<HTMLDivElement>(null);
-  const [sheet, setSheet] = useState({ width: 0, rem: 16 });
+  const [sheet, setSheet] = useState({ width: 0, rem: 16, maxBand: 0 });
   useLayoutEffect(() => {
     const element = ref.current;
     if (!element) return;
-    const measure = () =>
-      setSheet({
-        width: element.clientWidth,
-        rem: Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
-      });
+    const measure = () => {
+      const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      const maxBand = Math.max(LEAST_BAND * rem, BAND_SHARE * window.innerHeight);
+      setSheet({ width: element.clientWidth, rem, maxBand });
+    };
     const observer = new ResizeObserver(measure);
     observer.observe(element);
     measure();
@@ -61,7 +65,7 @@ export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter | nu
   const [scale, setScale] = useState<ScaleKind>('even');
   const [typing, setTyping] = useState<{ letter: Letter; first: string } | null>(null);
   const drag = useRef<Drag | null>(null);
-  const { ref, width, rem } = useSheet();
+  const { ref, width, rem, maxBand } = useSheet();
   const said = words.rail;
   const figure = useMemo(
     () => (props.sitter ? profileOutline(props.sitter) : null),
@@ -137,6 +141,7 @@ export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter | nu
             focus={focusMarks(props.pictures)}
             width={width}
             rem={rem}
+            maxBand={maxBand}
             onMoveStart={() => {
               props.play.scrub(null);
               drag.current = store.drag();

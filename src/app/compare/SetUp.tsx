@@ -34,6 +34,7 @@ export function SetUp() {
     <>
       <p className="setup">
         {said.setup({
+          sitterName: sitter?.name ?? '',
           sitter: (
             <ChoiceValue
               label={said.labels.sitter}

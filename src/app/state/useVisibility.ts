@@ -28,7 +28,8 @@ export function useVisibility(
     });
     started.onmessage = ({ data: { place, value } }: MessageEvent<Answer>) =>
       setKnown((all) => new Map([...[...all].slice(-REMEMBERED), [place.join(' '), value]]));
-    started.postMessage({ meshes: sitter.meshes } satisfies Ask);
+    const { meshes, landmarks } = sitter;
+    started.postMessage({ sitter: { meshes, landmarks } } satisfies Ask);
     worker.current = started;
     return () => {
       started.terminate();

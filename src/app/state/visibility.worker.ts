@@ -1,18 +1,19 @@
 /** Casts the rays of visibility off the page's own thread. The sitter is sent once, then places. */
-
 import type { Vec3 } from '../../optics/types';
-import { visibility } from '../../readings/visibility';
-import type { SitterMesh } from '../../sitter/types';
+import { type Visibility, visibility } from '../../readings/visibility';
+import type { Sitter } from '../../sitter/types';
 
-export type Ask = { readonly meshes: readonly SitterMesh[] } | { readonly place: Vec3 };
+export type Seen = Pick<Sitter, 'meshes' | 'landmarks'>;
+export type Ask = { readonly sitter: Seen } | { readonly place: Vec3 };
 export interface Answer {
   readonly place: Vec3;
-  readonly value: ReturnType<typeof visibility>;
+  readonly value: Visibility;
 }
 
-let meshes: readonly SitterMesh[] = [];
+let sitter: Seen | null = null;
 
 self.onmessage = ({ data }: MessageEvent<Ask>) => {
-  if ('meshes' in data) meshes = data.meshes;
-  else self.postMessage({ ...data, value: visibility(meshes, data.place) } satisfies Answer);
+  if ('sitter' in data) sitter = data.sitter;
+  else if (sitter)
+    self.postMessage({ ...data, value: visibility(sitter, data.place) } satisfies Answer);
 };

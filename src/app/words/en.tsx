@@ -80,6 +80,7 @@ export const en = {
     twoDiffer: (what: string) =>
       `Not the distance alone differs here: ${what}. The change you see comes from both.`,
     setup: (v: {
+      sitterName: string;
       sitter: ReactNode;
       turned: ReactNode;
       framing: ReactNode;
@@ -91,9 +92,9 @@ export const en = {
       person: 'her' | 'him' | 'them';
     }): ReactNode => (
       <>
-        A {v.sitter}, {v.turned}, in a {v.framing}: {v.frame} of {v.person} fills the{' '}
-        {v.orientation} frame of {v.format}, the eyes {v.eyes}. The crop is held by {v.hold}, so
-        only the standpoint changes the face.
+        {/^[aeiou]/i.test(v.sitterName) ? 'An' : 'A'} {v.sitter}, {v.turned}, in a {v.framing}:{' '}
+        {v.frame} of {v.person} fills the {v.orientation} frame of {v.format}, the eyes {v.eyes}.
+        The crop is held by {v.hold}, so only the standpoint changes the face.
       </>
     ),
     setupMore: 'Light, room and kit',
