@@ -14,7 +14,7 @@ import { words } from './words';
 
 /** The whole page around one session. */
 export function App(props: { started: Started; holdSitter: (sitter: Outlined) => void }) {
-  const { store, keep } = props.started;
+  const { store, open, keep } = props.started;
   const state = useStore(store);
   const { session } = state;
   const [notices, setNotices] = useState<readonly string[]>(props.started.notices);
@@ -41,12 +41,12 @@ export function App(props: { started: Started; holdSitter: (sitter: Outlined) =>
   }, [keep, notice]);
   useEffect(() => {
     const follow = () => {
-      const sentence = openLinked(store);
+      const sentence = openLinked(open);
       if (sentence) notice(sentence);
     };
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
-  }, [store, notice]);
+  }, [open, notice]);
   useHistoryKeys(store);
 
   const workbench = useMemo<Workbench>(
@@ -60,7 +60,7 @@ export function App(props: { started: Started; holdSitter: (sitter: Outlined) =>
   ];
   return (
     <WorkbenchProvider value={workbench}>
-      <Head savedAt={savedAt} onStill={() => setSaving('all')} onNotice={notice} />
+      <Head open={open} savedAt={savedAt} onStill={() => setSaving('all')} onNotice={notice} />
       {told.map((sentence) => (
         <div key={sentence} className="notice" role="alert">
           <p>{sentence}</p>

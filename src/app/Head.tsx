@@ -6,6 +6,7 @@ import { encodeLink } from '../session/link';
 import { Slip } from './controls/Slip';
 import { Do } from './controls/words';
 import { offerFile } from './state/offerFile';
+import type { Started } from './state/start';
 import { useWorkbench } from './state/workbench';
 import { words } from './words';
 
@@ -14,6 +15,7 @@ const clock = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-d
 /** The running head: whose session it is, whether it is kept, and what can be done with the whole. */
 export function Head(props: {
   savedAt: number | null;
+  open: Started['open'];
   onStill: () => void;
   onNotice: (sentence: string) => void;
 }) {
@@ -61,15 +63,16 @@ export function Head(props: {
           {copied && said.linkCopied}
         </span>
         {copied && <span aria-hidden="true">{said.linkCopied}</span>}
-        <SessionSlip onNotice={props.onNotice} />
+        <SessionSlip open={props.open} onNotice={props.onNotice} />
       </span>
     </header>
   );
 }
 
 /** The session as a whole: its title, a file of it, and the demo again. */
-function SessionSlip({ onNotice }: { onNotice: (sentence: string) => void }) {
-  const { session, store, models, act } = useWorkbench();
+function SessionSlip(props: { open: Started['open']; onNotice: (sentence: string) => void }) {
+  const { session, models, act } = useWorkbench();
+  const { onNotice } = props;
   const said = words.head;
   const open = async (files: FileList | null, close: () => void) => {
     const file = files?.[0];
@@ -78,7 +81,7 @@ function SessionSlip({ onNotice }: { onNotice: (sentence: string) => void }) {
     close();
     if (text === null) return onNotice(said.fileUnread);
     const decoded = decodeFile(text, models);
-    if (decoded.ok) store.open(decoded.session, said.fileOpened);
+    if (decoded.ok) props.open(decoded.session, said.fileOpened);
     else onNotice(decoded.sentence);
   };
   const save = () => {

@@ -10,11 +10,11 @@ describe('the outline of a mask', () => {
   it('lies on the circle that the mask shows', () => {
     const size = 200;
     const radius = 60;
-    const data = new Uint8Array(size * size);
+    const mask = new Uint8Array(size * size);
     for (let y = 0; y < size; y++)
       for (let x = 0; x < size; x++)
-        if (Math.hypot(x + 0.5 - 100, y + 0.5 - 100) < radius) data[y * size + x] = 255;
-    const at = numbers(outlinePath({ width: size, height: size, data }));
+        if (Math.hypot(x + 0.5 - 100, y + 0.5 - 100) < radius) mask[y * size + x] = 255;
+    const at = numbers(outlinePath({ width: size, height: size, mask }));
     expect(at.length).toBeGreaterThan(400);
     for (let i = 0; i < at.length; i += 2)
       expect(
@@ -25,8 +25,8 @@ describe('the outline of a mask', () => {
   });
 
   it('does not run along the edge of the frame', () => {
-    const data = new Uint8Array(40 * 40).fill(255, 20 * 40); // the lower half
-    const at = numbers(outlinePath({ width: 40, height: 40, data }));
+    const mask = new Uint8Array(40 * 40).fill(255, 20 * 40); // the lower half
+    const at = numbers(outlinePath({ width: 40, height: 40, mask }));
     for (let i = 1; i < at.length; i += 2) expect(at[i]).toBeCloseTo(0.5, 1);
   });
 });

@@ -50,7 +50,7 @@ export function Compare(props: {
     () => withVisibility(session, sitter, bare, visibilities),
     [session, sitter, bare, visibilities],
   );
-  const masks = useOutlines(tools.outline, pictures, stage, sitter);
+  const silhouettes = useOutlines(tools.outline, pictures, stage, sitter);
   const hung = useMemo(
     () => hangPictures(pictures, rects, tools, blinked),
     [pictures, rects, tools, blinked],
@@ -82,7 +82,7 @@ export function Compare(props: {
         <div ref={wall} className={`wall-hung ${session.crop.orientation}`}>
           {pictures.map((shown, i) => {
             const other = otherOf(pictures, i);
-            const mask = other && masks[other.letter];
+            const silhouette = other && silhouettes[other.letter];
             return (
               <Print
                 key={shown.letter}
@@ -91,7 +91,7 @@ export function Compare(props: {
                 sitter={sitter}
                 tools={tools}
                 blinkedTo={blinked ? other : null}
-                outlined={other && mask ? { of: other, mask } : null}
+                outlined={other && silhouette ? { of: other, silhouette } : null}
                 hang={hang(shown.letter)}
                 onTools={setTools}
                 onSaveAlone={() => props.onSaving(shown.letter)}

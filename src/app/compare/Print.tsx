@@ -1,13 +1,13 @@
 import type { RefCallback } from 'react';
 import { readings } from '../../readings/read';
 import type { Sitter } from '../../sitter/types';
+import type { Silhouette } from '../../stage';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { Caption } from './Caption';
 import { LINES } from './lines';
 import { Lengths } from './over/Lengths';
 import { Outline } from './over/Outline';
-import type { Mask } from './over/outline';
 import { Stretch } from './over/Stretch';
 import { Wipe } from './over/Wipe';
 import type { Shown } from './shown';
@@ -24,7 +24,7 @@ export function Print(props: {
   tools: Tools;
   /** While the other picture blinks in this one's place, that one. */
   blinkedTo: Shown | null;
-  outlined: { of: Shown; mask: Mask } | null;
+  outlined: { of: Shown; silhouette: Silhouette } | null;
   hang: RefCallback<HTMLElement>;
   onTools: (tools: Tools) => void;
   onSaveAlone: () => void;
@@ -53,7 +53,7 @@ export function Print(props: {
         <div className="print-tools">
           {tools.stretch && <Stretch camera={seen.resolved.camera} aspect={aspect} />}
           {props.outlined && !blinkedTo && (
-            <Outline of={props.outlined.of.letter} mask={props.outlined.mask} />
+            <Outline of={props.outlined.of.letter} silhouette={props.outlined.silhouette} />
           )}
           {tools.landmarks && sitter && (
             <Lengths

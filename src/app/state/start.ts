@@ -6,12 +6,15 @@ import type { ActionContext } from '../../session/follow';
 import { decodeLink, isLink } from '../../session/link';
 import { openStorage, type Saved } from '../../session/storage';
 import { createSessionStore, type SessionStore } from '../../session/store';
+import type { Session } from '../../session/types';
 import { words } from '../words';
 
 export interface Started {
   readonly store: SessionStore;
   readonly notices: readonly string[];
   readonly savedAt: number | null;
+  /** Opens another session as a step that undo takes back; what was kept so far stays as it is. */
+  readonly open: (session: Session, label: string) => void;
   /** Keeps the session from now on. */
   readonly keep: (onSaved: (saved: Saved) => void) => Autosave;
 }
@@ -34,10 +37,15 @@ export async function start(context: () => ActionContext): Promise<Started> {
   const store = createSessionStore(initial, context);
   const saving = (onSaved: (saved: Saved) => void) =>
     autosave(store, storage, { onSaved, page: window });
-  const sentence = openLinked(store);
+  const open = (session: Session, label: string) => {
+    storage.startRecord();
+    store.open(session, label);
+  };
+  const sentence = openLinked(open);
   if (sentence) notices.push(sentence);
   return {
     store,
+    open,
     notices,
     savedAt: restored.kind === 'session' ? restored.savedAt : null,
     keep: saving,
@@ -48,12 +56,12 @@ export async function start(context: () => ActionContext): Promise<Started> {
  * Opens the session that the address carries, as a step that undo takes back, and clears the address so
  * that a reload shows the work done since. Returns what is wrong with the link, if anything is.
  */
-export function openLinked(store: SessionStore): string | null {
+export function openLinked(open: Started['open']): string | null {
   const { hash } = window.location;
   if (!isLink(hash)) return null;
   history.replaceState(null, '', window.location.pathname + window.location.search);
   const decoded = decodeLink(hash, models);
   if (!decoded.ok) return decoded.sentence;
-  store.open(decoded.session, words.head.linkOpened);
+  open(decoded.session, words.head.linkOpened);
   return null;
 }

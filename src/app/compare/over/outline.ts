@@ -1,19 +1,13 @@
 import { contours } from 'd3-contour';
-
-export interface Mask {
-  readonly width: number;
-  readonly height: number;
-  /** Rows top down; 255 where the sitter is. */
-  readonly data: Uint8Array;
-}
+import type { Silhouette } from '../../../stage';
 
 /** The mask's outline as an SVG path, in shares of the picture's height. */
-export function outlinePath({ width, height, data }: Mask): string {
+export function outlinePath({ width, height, mask }: Silhouette): string {
   // A margin of empty cells is not added: where the sitter leaves the frame the line leaves it too.
   const { coordinates } = contours()
     .size([width, height])
     .smooth(true)
-    .contour(Array.from(data), 127.5);
+    .contour(Array.from(mask), 127.5);
   const onEdge = ([x, y]: [number, number]) =>
     x <= 0.5 || y <= 0.5 || x >= width - 0.5 || y >= height - 0.5;
   let path = '';
