@@ -7,8 +7,8 @@ import { type Flow, follow, onSurface, rootDirection } from './flow';
 import { HAIR_CENTRE } from './hairline';
 import type { HairStyle } from './style';
 
-const LOCKS = 5600;
-const BORDER_LOCKS = 1500;
+const LOCKS = 7800;
+const BORDER_LOCKS = 2000;
 
 /** Short hair: longer on top and combed forward and aside, close at the sides and the nape. */
 export function shortHair(shape: HeadShape): HairStyle {
@@ -23,7 +23,7 @@ export function shortHair(shape: HeadShape): HairStyle {
     const away: Point = [p[0] - crown[0], p[1] - crown[1], p[2] - crown[2]];
     const n = Math.hypot(...away) || 1;
     const top = topness(p[1], p[2]);
-    return [away[0] / n + 0.75 * top, away[1] / n + 0.5 * top, away[2] / n];
+    return [away[0] / n + 0.45 * top, away[1] / n + 0.35 * top, away[2] / n];
   };
   const centre: Point = [0, HAIR_CENTRE[1] * sy, HAIR_CENTRE[2] * sz];
   const locks = () => {
@@ -36,23 +36,24 @@ export function shortHair(shape: HeadShape): HairStyle {
       const top = topness(root.at[1], root.at[2]);
       const border = step(0, 9, q);
       const length =
-        mix(mix(4, 13, step(0, 34, q)), mix(14, 27, step(0, 30, q)), top) * (0.75 + 0.5 * jitter);
+        mix(mix(4, 15, step(0, 34, q)), mix(14, 27, step(0, 30, q)), top) * (0.75 + 0.5 * jitter);
       const lift = mix(mix(0.4, 0.9, border), mix(1.5, 3.4, jitter), top);
       const turn = 0.7 * (scatter(i * 3 + 1, 1) - 0.5);
       const bent: Flow = (p) => {
         const [x, y, z] = flow(p);
         return [x + turn * z, y, z - turn * x];
       };
+      const steps = top > 0.2 ? 3 : 2;
       const path = follow(
         bed,
         CAP_SLOPE,
         bent,
         root.at,
-        3,
-        length / 3,
+        steps,
+        length / steps,
         (t) => mix(0.1, 0.5, border) + lift * t,
       );
-      const width = mix(0.55, mix(1.3, 2.2, top), border) * (0.7 + 0.6 * jitter);
+      const width = mix(0.45, mix(1.05, 2.1, top), border) * (0.7 + 0.6 * jitter);
       const tone = 0.7 + 0.5 * scatter(i * 7 + 2, 2);
       builder.add(
         path,

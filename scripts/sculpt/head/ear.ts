@@ -53,7 +53,8 @@ export function ear(): Ear {
     d = joinTube(d, antihelix, u, v, w - 0.2, 3.2);
     d = joinTube(d, crus, u, v, w - 0.2, 3.2);
     d = smoothMax(d, -ellipsoid(u, v, w, 13.5, -2.5, 4.2, 8.6, 10.5, 8.6), 2.4);
-    d = smoothMin(d, ellipsoid(u, v, w, 13, -3, -7, 12.5, 14.5, 4.2), 2.2);
+    d = smoothMin(d, ellipsoid(u, v, w, 13, -3, -6.6, 14.5, 16, 5), 2.2);
+    d = smoothMax(d, -ellipsoid(u, v, w, 11.8, -3, 3.4, 6.6, 8.2, 6.6), 2.4);
     d = joinTube(d, helix, u, v, w, 1.8);
     d = smoothMin(d, ellipsoid(u, v, w, 3, -4, 2.4, 3.1, 6.2, 4.4), 2.6);
     d = smoothMin(d, ellipsoid(u, v, w, 12.5, -14.7, 2.2, 4.6, 3, 3), 2.6);

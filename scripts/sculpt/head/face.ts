@@ -15,9 +15,9 @@ import type { HeadShape } from './shape';
 /** Soft tissue and jaw below the brow, without nose, lips and eyes. Drawn coordinates. */
 export function face(shape: HeadShape): Field {
   const f = shape.femininity;
-  const angle: Knot = [mix(45.5, 42.5, f), mix(-64, -58, f), -61, mix(7.6, 6, f)];
+  const angle: Knot = [mix(42, 40, f), mix(-64, -58, f), -61, mix(7.4, 6, f)];
   const ramus: Knot = [55.5, -14, -72, 7.5];
-  const body: Knot = [mix(10.5, 7.5, f), mix(-95, -94, f), -3, mix(11.2, 10.5, f)];
+  const body: Knot = [mix(12.5, 9.5, f), mix(-96, -95, f), -4.5, mix(11.4, 10.6, f)];
   return (x, y, z) => {
     const ax = softAbs(x);
     let d = ellipsoid(ax, y, z, 0, -32, -42, 50, 56, 51);
@@ -52,6 +52,8 @@ export function face(shape: HeadShape): Field {
       ellipsoid(ax, y, z, mix(42, 42.5, f), mix(-38, -35, f), -38, mix(12.5, 13.5, f), 23, 21),
       20,
     );
+    // Between jaw and neck under the ear.
+    d = smoothMin(d, ellipsoid(ax, y, z, mix(38, 37.5, f), mix(-64, -60, f), -76, 10, 22, 16), 22);
     // Floor of the mouth, so that the jaw meets the neck without a cut.
     return smoothMin(d, capsule(ax, y, z, [0, -91, -22, 8], [0, -96, -60, 17]), 24);
   };
@@ -68,7 +70,7 @@ export function faceCreases(shape: HeadShape): Field {
   ]);
   const depth = mix(0.7, 0.35, f);
   return (x, y, z) => {
-    if (z < -22 || y > -20 || y < -100) return 0;
+    if (z < -24 || y > -10 || y < -100) return 0;
     const ax = softAbs(x);
     return (
       depth * bell(fold.distance(ax, y, z), 4.5) +

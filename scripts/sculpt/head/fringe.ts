@@ -78,7 +78,7 @@ function browHairs(
     // Upright at the inner end, then lying outwards; upper hairs sweep down, lower ones up.
     const upright = mix(1.25, 0.12, step(0, 0.3, along));
     const slope = b.middle(ax + 1) - b.middle(ax);
-    const angle = Math.atan(slope) + upright - 0.32 * across + 0.3 * (scatter(i, 2) - 0.5);
+    const angle = Math.atan(slope) + upright - 0.32 * across + 0.5 * (scatter(i, 2) - 0.5);
     const length =
       mix(mix(7, 8.5, step(0.1, 0.4, along)), 5, step(0.6, 1, along)) *
       (0.75 + 0.4 * scatter(i, 2));
@@ -114,7 +114,7 @@ function lashes(
     for (let i = 0; i < count; i++) {
       const share = (i + 0.6 * scatter(i, 1)) / count;
       const dx = mix(opening.inner + 3.5, opening.outer - 0.6, share);
-      const edge = upper ? opening.upper(dx) + 0.35 : opening.lower(dx) - 0.5;
+      const edge = upper ? opening.upper(dx) + 0.95 : opening.lower(dx) - 0.95;
       const root = drop(pupil + dx, edge);
       if (!root) continue;
       const reach =

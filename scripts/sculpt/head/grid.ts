@@ -11,7 +11,7 @@ export const BUST_BOTTOM = -305;
 export function skinGrid(shape: HeadShape, fine: number): Grid {
   const [, sy] = shape.scale;
   return {
-    x: mirroredAxis(225 * shape.shoulderBreadth, (x) =>
+    x: mirroredAxis(252 * shape.shoulderBreadth, (x) =>
       x < 50
         ? fine * 0.9
         : x < 102

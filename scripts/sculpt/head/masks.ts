@@ -59,7 +59,7 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
       scalp: step(-3, 4.5, covered.inside(X, Y, Z)),
       blush: clamp(cheek + tip + ear + chin),
       hollow: hollow(ax, y, z),
-      lash: upper * step(1.5, 0.5, gap),
+      lash: upper * step(2.4, 1, gap),
       lidRim:
         step(0.9, 0.1, gap) * (1 - upper * 0.4) +
         (1 - step(0.9, 0.1, gap)) *

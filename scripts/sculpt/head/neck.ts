@@ -23,31 +23,31 @@ export function neckAndShoulders(shape: HeadShape): Field {
   const b = shape.shoulderBreadth / sx;
   const sternomastoid = tube([
     [59 * mix(1, 0.96, f), -44, -98, 8],
-    [46.5 * g, -85, -89, 9.5],
-    [33 * g, -140, -70, 9],
+    [50 * g, -85, -91, 9.5],
+    [35 * g, -140, -69, 9],
     [20, -185, -55, 7],
     [14, -203, -53, 5],
   ]);
   const trapezius = tube([
     [14, -30, -148, 12],
-    [20 * g, -78, -134, 16.5 * g],
-    [33 * g, -118, -135, 21 * g],
-    [72 * b, -158, -136, 24],
-    [122 * b, -181, -126, 22],
-    [178 * b, -197, -118, 19],
+    [20 * g, -78, -141, 17 * g],
+    [28 * g, -120, -141, 20 * g],
+    [62 * b, -166, -138, 22],
+    [118 * b, -194, -127, 20],
+    [180 * b, -217, -119, 14],
   ]);
   const clavicle = tube([
-    [13, -207, -54, 8],
-    [48 * b, -206, -58, 7.5],
-    [95 * b, -199, -74, 7.5],
-    [142 * b, -193, -102, 8.5],
-    [180 * b, -196, -116, 12],
+    [13, -209, -55, 7],
+    [48 * b, -211, -60, 6],
+    [95 * b, -206, -77, 5.5],
+    [142 * b, -205, -102, 6.5],
+    [182 * b, -213, -117, 9],
   ]);
   const column: Field = (ax, y, z) => {
     const t = clamp((-60 - y) / 145);
-    const cz = mix(-92, -106, t);
-    const rx = (mix(51, 52, t) + 10 * step(-160, -215, y)) * g;
-    const rz = (mix(51.5, 55.5, t) + 3 * step(-160, -215, y)) * g;
+    const cz = mix(-96, -107, t);
+    const rx = (mix(56, 56, t) + 8 * step(-160, -215, y)) * g;
+    const rz = (mix(57, 60, t) + 3 * step(-160, -215, y)) * g;
     const a = ax / rx;
     const c = (z - cz) / rz;
     const k = Math.sqrt(a * a + c * c);
@@ -62,15 +62,17 @@ export function neckAndShoulders(shape: HeadShape): Field {
     neck = joinTube(neck, sternomastoid, ax, y, z, 18);
     neck = smoothMin(neck, ellipsoid(ax, y, z, 0, -150, mix(-52, -58, f), 11, 18, 12), 22);
     let body = trapezius.distance(ax, y, z);
+    // Rib cage, breast muscle, the plane under the collar bone, shoulder, shoulder blade.
     body = smoothMin(
       body,
-      ellipsoid(ax, y, z, 0, -345, -128, mix(148, 136, f), 150, mix(104, 98, f)),
+      ellipsoid(ax, y, z, 0, -350, -132, mix(146, 134, f), 158, mix(102, 96, f)),
       40,
     );
-    body = smoothMin(body, ellipsoid(ax, y, z, 80 * b, -285, -70, 78 * b, 66, 50), 50);
-    body = smoothMin(body, ellipsoid(ax, y, z, 186 * b, -247, -116, mix(53, 46, f), 58, 53), 38);
-    body = smoothMin(body, ellipsoid(ax, y, z, 80 * b, -255, -180, 78 * b, 86, 44), 46);
-    body = joinTube(body, clavicle, ax, y, z, 20);
+    body = smoothMin(body, ellipsoid(ax, y, z, 74 * b, -300, -86, 82 * b, 84, 48), 60);
+    body = smoothMin(body, ellipsoid(ax, y, z, 84 * b, -236, -100, 84 * b, 40, 34), 44);
+    body = smoothMin(body, ellipsoid(ax, y, z, 190 * b, -262, -117, mix(50, 44, f), 57, 50), 40);
+    body = smoothMin(body, ellipsoid(ax, y, z, 80 * b, -265, -180, 80 * b, 86, 40), 50);
+    body = joinTube(body, clavicle, ax, y, z, 22);
     let d = smoothMin(neck, body, 34);
     d = smoothMax(d, -ellipsoid(ax, y, z, 0, -206, -36, 9, 10, 12), 14);
     return d * Math.min(sx, sy, sz) * 0.97;

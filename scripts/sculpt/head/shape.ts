@@ -25,7 +25,7 @@ export const SHAPES: { readonly female: HeadShape; readonly male: HeadShape } = 
     scale: [0.954, 0.932, 0.948],
     femininity: 1,
     interpupillary: 62,
-    neckGirth: 0.76,
+    neckGirth: 0.81,
     shoulderBreadth: 0.88,
   },
   male: {
@@ -33,7 +33,7 @@ export const SHAPES: { readonly female: HeadShape; readonly male: HeadShape } = 
     scale: [1, 1, 1],
     femininity: 0,
     interpupillary: 64,
-    neckGirth: 0.94,
+    neckGirth: 0.97,
     shoulderBreadth: 1,
   },
 };

@@ -41,7 +41,7 @@ export function skull(shape: HeadShape): Field {
   return (x, y, z) => {
     const ax = softAbs(x);
     let d = bowl(x, y, z);
-    d = smoothMax(d, -ellipsoid(ax, y, z, 86, 17, -32, 19, 27, 27), 22);
+    d = smoothMax(d, -ellipsoid(ax, y, z, 87.5, 17, -33, 19, 27, 27), 24);
     d = smoothMin(d, capsule(ax, y, z, [60.5, -15, -54, 6], [47.5, -20, -22, 9]), 22);
     d = smoothMin(d, ellipsoid(ax, y, z, 43, -24, -16, 15, 13, 13.5), 16);
     return joinTube(d, brow, ax, y, z, 20);

@@ -64,7 +64,7 @@ function build(): Part[] {
       name: 'volume',
       substance: 'hair',
       ...volume,
-      colours: hairColours(volume, () => 0.5),
+      colours: hairColours(volume, () => 0.62),
     });
     out.push({
       name: 'locks',

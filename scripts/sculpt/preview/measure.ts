@@ -9,11 +9,11 @@ import { range, trace } from '../head/trace';
 function neckGirth(shape: HeadShape): number {
   const field = neckAndShoulders(shape);
   const [, sy, sz] = shape.scale;
-  const lean = 0.2;
+  const lean = 0.35;
   const points = range(0, 2 * Math.PI, 0.05).map((a): [number, number] => {
     const [s, c] = [Math.sin(a), Math.cos(a)];
     const direction = [-s, c * Math.sin(lean), -c * Math.cos(lean)] as const;
-    const centre = [0, -132 * sy, -98 * sz] as const;
+    const centre = [0, -122 * sy, -98 * sz] as const;
     const from = centre.map((v, j) => v - 120 * (direction[j] as number)) as [
       number,
       number,
