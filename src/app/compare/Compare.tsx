@@ -9,7 +9,9 @@ import { usePlay } from '../state/usePlay';
 import { useVisibility } from '../state/useVisibility';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
+import { LengthsTable } from './LengthsTable';
 import { LookCloser } from './LookCloser';
+import { drawnLengths } from './over/lengths';
 import { Print } from './Print';
 import { RailBox } from './RailBox';
 import { ReadingsTable } from './ReadingsTable';
@@ -60,6 +62,9 @@ export function Compare(props: {
     [store, models, sitter, pictures, stage],
   );
 
+  const lengths = tools.landmarks
+    ? pictures.map(({ resolved }) => drawnLengths(resolved.camera, sitter.landmarks))
+    : null;
   const [first, second] = pictures;
   const differing =
     first && second ? differenceSentence(differences(first.resolved, second.resolved)) : null;
@@ -88,8 +93,10 @@ export function Compare(props: {
                 key={shown.letter}
                 shown={shown}
                 others={pictures.filter((each) => each !== shown)}
-                sitter={sitter}
                 tools={tools}
+                lengths={
+                  lengths && ((blinked ? lengths[(i + 1) % lengths.length] : lengths[i]) ?? null)
+                }
                 blinkedTo={blinked ? other : null}
                 outlined={other && silhouette ? { of: other, silhouette } : null}
                 hang={hang(shown.letter)}
@@ -119,6 +126,7 @@ export function Compare(props: {
       <section className="side" aria-label={said.side}>
         <SetUp />
         {differing && <p className="differs">{said.twoDiffer(differing)}</p>}
+        {lengths && <LengthsTable pictures={pictures} lengths={lengths} />}
         <ReadingsTable pictures={pictures} speaking={speaking} />
       </section>
       <StillSheet

@@ -1,12 +1,12 @@
 import type { RefCallback } from 'react';
 import { readings } from '../../readings/read';
-import type { Sitter } from '../../sitter/types';
 import type { Silhouette } from '../../stage';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { Caption } from './Caption';
 import { LINES } from './lines';
 import { Lengths } from './over/Lengths';
+import type { DrawnLength } from './over/lengths';
 import { Outline } from './over/Outline';
 import { Stretch } from './over/Stretch';
 import { Wipe } from './over/Wipe';
@@ -20,17 +20,18 @@ const TOLD = ['standpoint_m', 'nose_to_ear_ratio', 'background_size_ratio'];
 export function Print(props: {
   shown: Shown;
   others: readonly Shown[];
-  sitter: Sitter | null;
   tools: Tools;
   /** While the other picture blinks in this one's place, that one. */
   blinkedTo: Shown | null;
+  /** Lengths between landmarks, when they are shown. */
+  lengths: readonly DrawnLength[] | null;
   outlined: { of: Shown; silhouette: Silhouette } | null;
   hang: RefCallback<HTMLElement>;
   onTools: (tools: Tools) => void;
   onSaveAlone: () => void;
 }) {
   const { session, models } = useWorkbench();
-  const { shown, tools, sitter, blinkedTo } = props;
+  const { shown, tools, blinkedTo } = props;
   const { camera } = shown.resolved;
   const seen = blinkedTo ?? shown;
   const aspect = camera.sensor.width / camera.sensor.height;
@@ -55,14 +56,7 @@ export function Print(props: {
           {props.outlined && !blinkedTo && (
             <Outline of={props.outlined.of.letter} silhouette={props.outlined.silhouette} />
           )}
-          {tools.landmarks && sitter && (
-            <Lengths
-              camera={seen.resolved.camera}
-              landmarks={sitter.landmarks}
-              aspect={aspect}
-              units={session.units}
-            />
-          )}
+          {props.lengths && <Lengths lengths={props.lengths} aspect={aspect} />}
           {tools.wipe !== null && props.others.length > 0 && (
             <Wipe at={tools.wipe} onChange={(wipe) => props.onTools({ ...tools, wipe })} />
           )}

@@ -113,10 +113,11 @@ export function KitSentence() {
   return (
     <p>
       {said.kit({
+        names: said.list(names),
         lenses: (
           <ManyChoices
             label={labels.lenses}
-            shown={names.length === 0 ? said.noLenses : said.list(names)}
+            shown={said.lensCount(names.length)}
             chosen={session.lenses}
             choices={[...models.lenses.values()].map(({ id, name }) => ({ id, name }))}
             onChange={(lenses) => act(setKit, { lenses })}

@@ -5,13 +5,13 @@ import type { Hold, Kept, Letter } from '../../session/types';
 import type { LengthId } from '../compare/over/lengths';
 
 const LENGTH_NAMES: Readonly<Record<LengthId, string>> = {
-  'face-breadth': 'cheekbones',
-  pupils: 'pupils',
-  'nose-breadth': 'nose',
-  mouth: 'mouth',
-  'face-height': 'face',
-  'ear-left': 'ear',
-  'ear-right': 'ear',
+  'face-breadth': 'Face at the cheekbones',
+  pupils: 'Between the pupils',
+  'nose-breadth': 'Nose across the wings',
+  mouth: 'Mouth',
+  'face-height': 'Root of the nose to chin',
+  'ear-left': 'Ear, on the picture’s right',
+  'ear-right': 'Ear, on the picture’s left',
 };
 
 /** English. Short sentences, cause before effect, a unit with each number. */
@@ -109,9 +109,9 @@ export const en = {
         before them; {v.kept} of that is kept for you.
       </>
     ),
-    kit: (v: { lenses: ReactNode; megapixels: ReactNode }): ReactNode => (
+    kit: (v: { lenses: ReactNode; names: string; megapixels: ReactNode }): ReactNode => (
       <>
-        The kit holds {v.lenses}, on a body of {v.megapixels}.
+        The kit holds {v.lenses} ({v.names}), on a body of {v.megapixels}.
       </>
     ),
     reading: (v: { print: ReactNode; units: ReactNode }): ReactNode => (
@@ -176,7 +176,7 @@ export const en = {
     lightCaution: 'Keep bright lamps out of the line of sight, and secure stands and cables.',
     megapixels: (n: string) => `${n} megapixels`,
     units: { metric: 'metres', imperial: 'feet and inches' },
-    noLenses: 'no lenses',
+    lensCount: (n: number) => (n === 1 ? '1 lens' : `${n} lenses`),
   },
   picture: {
     camera: (v: { height: ReactNode; tilt: ReactNode }): ReactNode => (
@@ -252,9 +252,11 @@ export const en = {
     landmarks: 'landmarks',
     stretch: 'stretch',
     wipeAt: 'Where the wipe stands',
-    length: (id: LengthId, drawn: string, real: string) => `${LENGTH_NAMES[id]} ${drawn} (${real})`,
+    lengthNames: LENGTH_NAMES,
+    lengthsCaption: 'Lengths as drawn',
+    lengthItself: 'itself',
     lengthsSay:
-      'Lengths as drawn, at the scale of the eyes; in brackets the length itself. What lies behind the eyes is drawn shorter from near.',
+      'Drawn lengths are put to the scale of the eyes. What lies behind the eyes is drawn shorter from near, what stands before them longer.',
     stretchSays:
       'Each ring is a small ball at the same distance. The wide view draws it longer towards the edge; that belongs to the flat picture, not to the standpoint.',
   },

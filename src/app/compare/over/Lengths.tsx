@@ -1,43 +1,36 @@
-import { eyeDepth } from '../../../optics/camera';
-import type { Camera } from '../../../optics/types';
-import { formatLength, type Units } from '../../../readings/format';
-import type { Landmarks } from '../../../sitter/types';
-import { words } from '../../words';
-import { drawnLengths } from './lengths';
+import type { DrawnLength } from './lengths';
 
-/** Landmarks over a picture, with the lengths between them as drawn. */
-export function Lengths(props: {
-  camera: Camera;
-  landmarks: Landmarks;
-  aspect: number;
-  units: Units;
-}) {
-  const show = (metres: number) => formatLength(metres, props.units, 'depth');
-  const lengths = drawnLengths(props.camera, props.landmarks, eyeDepth(props.camera));
+/** Lengths over a picture, numbered as in the table beside it. */
+export function Lengths({ lengths, aspect }: { lengths: readonly DrawnLength[]; aspect: number }) {
   return (
-    <div className="print-over">
-      <svg width="100%" height="100%" viewBox={`0 0 ${props.aspect} 1`} aria-hidden="true">
-        {lengths.map(({ id, ends: [a, b] }) => {
-          const line = { x1: a[0] * props.aspect, y1: a[1], x2: b[0] * props.aspect, y2: b[1] };
-          return (
-            <g key={id}>
-              <line {...line} className="over-halo" />
-              <line {...line} className="over-length" />
-              <circle cx={line.x1} cy={line.y1} r="0.005" fill="#111" />
-              <circle cx={line.x2} cy={line.y2} r="0.005" fill="#111" />
-            </g>
-          );
-        })}
-      </svg>
-      {lengths.map(({ id, ends: [a, b], drawn, real }) => (
-        <span
-          key={id}
-          className="over-label"
-          style={{ left: `${50 * (a[0] + b[0])}%`, top: `${50 * (a[1] + b[1])}%` }}
-        >
-          {words.looks.length(id, show(drawn), show(real))}
-        </span>
-      ))}
-    </div>
+    <svg className="print-over" viewBox={`0 0 ${aspect} 1`} aria-hidden="true">
+      {lengths.map(({ id, number, ends: [a, b] }) => {
+        const line = { x1: a[0] * aspect, y1: a[1], x2: b[0] * aspect, y2: b[1] };
+        // The number stands off the line's end, on the side that looks away from the face.
+        const beside = line.x2 >= aspect / 2 ? 0.022 : -0.022;
+        const level = Math.abs(line.y2 - line.y1) < Math.abs(line.x2 - line.x1);
+        const at = level
+          ? { x: Math.max(line.x1, line.x2) + 0.022, y: line.y2 }
+          : { x: line.x2 + beside, y: (line.y1 + line.y2) / 2 };
+        return (
+          <g key={id}>
+            <line {...line} className="over-halo" />
+            <line {...line} className="over-length" />
+            <circle cx={line.x1} cy={line.y1} r="0.004" fill="#111" />
+            <circle cx={line.x2} cy={line.y2} r="0.004" fill="#111" />
+            <circle cx={at.x} cy={at.y} r="0.017" fill="#fff" stroke="#111" strokeWidth="0.0015" />
+            <text
+              x={at.x}
+              y={at.y}
+              className="over-number"
+              textAnchor="middle"
+              dominantBaseline="central"
+            >
+              {number}
+            </text>
+          </g>
+        );
+      })}
+    </svg>
   );
 }

@@ -1,4 +1,4 @@
-import { pictureShare, project } from '../../../optics/camera';
+import { eyeDepth, pictureShare, project } from '../../../optics/camera';
 import type { Camera } from '../../../optics/types';
 import type { LandmarkName, Landmarks } from '../../../sitter/types';
 
@@ -16,6 +16,8 @@ export type LengthId = (typeof LENGTHS)[number]['id'];
 
 export interface DrawnLength {
   readonly id: LengthId;
+  /** As it is numbered on the picture and in the table, from 1. */
+  readonly number: number;
   /** Ends, as shares of the frame from the left and the top. */
   readonly ends: readonly [readonly [number, number], readonly [number, number]];
   /** As drawn, put back to the eye plane: what a rule held at the eyes would read. Metres. */
@@ -25,13 +27,10 @@ export interface DrawnLength {
 }
 
 /** Lengths as the picture draws them, at the scale of the plane through the eyes. */
-export function drawnLengths(
-  camera: Camera,
-  landmarks: Landmarks,
-  eyeDepth: number,
-): DrawnLength[] {
+export function drawnLengths(camera: Camera, landmarks: Landmarks): DrawnLength[] {
+  const scale = eyeDepth(camera) / camera.imageDistance;
   const out: DrawnLength[] = [];
-  for (const { id, from, to } of LENGTHS) {
+  for (const [i, { id, from, to }] of LENGTHS.entries()) {
     const [a, b] = [landmarks[from], landmarks[to]];
     const [pa, pb] = [project(camera, a), project(camera, b)];
     const [sa, sb] = [pictureShare(camera, a), pictureShare(camera, b)];
@@ -39,11 +38,12 @@ export function drawnLengths(
     const onSensor = Math.hypot(pa.value.u - pb.value.u, pa.value.v - pb.value.v);
     out.push({
       id,
+      number: i + 1,
       ends: [
         [sa.value.across, sa.value.down],
         [sb.value.across, sb.value.down],
       ],
-      drawn: (onSensor * eyeDepth) / camera.imageDistance,
+      drawn: onSensor * scale,
       real: Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]),
     });
   }
