@@ -11,13 +11,15 @@ const STANCE = {
   cervicaleBack: 88,
   suprasternaleForward: 33,
   /** The widest point of the shoulder under the acromion, over upper-arm length. */
-  deltoidDrop: 0.25,
-  /** Arm at ease, unit steps (out, down, forward) of upper arm and of forearm with hand. */
-  upperArm: direction(0.12, -1, -0.07),
-  forearm: direction(0.02, -1, 0.22),
+  deltoidDrop: 0.33,
+  /** Arm at ease, unit steps (out, down, forward): acromion to elbow joint, and on to the wrist. */
+  upperArm: direction(0.103, -1, -0.026),
+  forearm: direction(0.036, -1, 0.25),
+  /** Wrist to middle fingertip over hand length: fingers at ease bend towards the palm. */
+  hand: [-0.295, -0.878, 0.092] as Vec3,
   /** Knee sideways over hip breadth, and its depth before the acromion, mm. */
   kneeOut: 0.28,
-  kneeForward: 66,
+  kneeForward: 70,
 } as const;
 
 function direction(x: number, y: number, z: number): Vec3 {
@@ -45,6 +47,25 @@ export function trunkLandmarks(d: Dimensions) {
   } as const satisfies Record<string, Vec3>;
 }
 
+/**
+ * The survey measures both parts of the arm to the point of the bent elbow, which stands this far
+ * beyond the joint's centre (mm, a usual value, from memory): a straight arm is shorter by both.
+ */
+export const ELBOW_POINT = 27;
+
+/** From a joint's centre to the landmark on the surface, mm: elbow backwards, wrist forwards. */
+export const ELBOW_SURFACE: Vec3 = [4, 0, -38];
+export const WRIST_SURFACE: Vec3 = [0, 0, 27];
+
+const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+
+/** Centres of the left elbow and wrist, mm, arm hanging at ease. */
+function armJoints(d: Dimensions, acromion: Vec3): { elbow: Vec3; wrist: Vec3 } {
+  const elbow = along(acromion, STANCE.upperArm, d.shoulder_elbow_length - ELBOW_POINT);
+  const forearm = d.forearm_hand_length - d.hand_length - ELBOW_POINT;
+  return { elbow, wrist: along(elbow, STANCE.forearm, forearm) };
+}
+
 /** Shoulder, arm and knee of the left side, mm. */
 export function armLandmarks(d: Dimensions) {
   const acromion: Vec3 = [
@@ -52,8 +73,7 @@ export function armLandmarks(d: Dimensions) {
     fromFloor(d, d.acromial_height),
     tragionZ(d) - STANCE.acromionBack,
   ];
-  const elbow = along(acromion, STANCE.upperArm, d.shoulder_elbow_length);
-  const forearm = d.forearm_hand_length - d.hand_length;
+  const { elbow, wrist } = armJoints(d, acromion);
   return {
     acromion,
     deltoid: [
@@ -61,9 +81,9 @@ export function armLandmarks(d: Dimensions) {
       acromion[1] - STANCE.deltoidDrop * d.shoulder_elbow_length,
       acromion[2],
     ],
-    elbow,
-    wrist: along(elbow, STANCE.forearm, forearm),
-    fingertip: along(elbow, STANCE.forearm, d.forearm_hand_length),
+    elbow: plus(elbow, ELBOW_SURFACE),
+    wrist: plus(wrist, WRIST_SURFACE),
+    fingertip: along(wrist, STANCE.hand, d.hand_length),
     knee: [
       STANCE.kneeOut * d.hip_breadth_standing,
       fromFloor(d, d.knee_height_standing),

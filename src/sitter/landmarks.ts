@@ -22,10 +22,10 @@ export const PROPORTION = {
   /** Alare behind the nose tip over nose protrusion. Head form: 22.5 / 22.3. */
   alareBack: 1.009,
   /** Heights between subnasale (0) and menton (1). Head form: 13.3, 21.1, 28.2, 44 of 63.5. */
-  upperLip: 0.209,
-  stomion: 0.332,
-  lowerLip: 0.444,
-  pogonion: 0.693,
+  upperLip: 13.3 / 63.5,
+  stomion: 21.1 / 63.5,
+  lowerLip: 28.2 / 63.5,
+  pogonion: 44 / 63.5,
   /** Depths in front of the subnasale over its height above the menton, same head form. */
   upperLipForward: 1.5 / 63.5,
   stomionForward: -2.4 / 63.5,
@@ -40,9 +40,9 @@ export const PROPORTION = {
   innerCornerOut: 0.5,
   /** Outer eye corner likewise. Head form: 46 / 32. */
   outerCornerOut: 1.4375,
-  /** Tragion below the pupils over face length. ANSUR II: (126.5 - 108.9) / 113.1 women,
-   * (131.2 - 113.8) / 122.6 men (tragion to top of head less eye to top of head). */
-  tragionDrop: 0.149,
+  /** Tragion below the pupils over face length. Sculptor's choice between ANSUR II
+   * (0.149: tragion to top of head less eye to top of head) and the head form (0.026). */
+  tragionDrop: 0.115,
   /** Zygion below the tragion over face length. Head form: 4 / 117.5. */
   zygionDrop: 0.034,
   /** Gonion: height between stomion and menton, depth before the tragion over the depth from
@@ -51,20 +51,21 @@ export const PROPORTION = {
   gonionForward: 0.13,
   /** Frontotemporale: above the glabella over face length; depth from outer eye corner towards
    * the tragion. Sculptor's choice: where the temple ridge is nearest the midline. */
-  frontotemporaleRise: 0.06,
+  frontotemporaleRise: 0.02,
   frontotemporaleBack: 0.07,
   /** Euryon: above the pupils over vertex height; before the back of the head over head length.
    * Sculptor's choice. */
-  euryonRise: 0.42,
+  euryonRise: 0.3,
   euryonForward: 0.43,
-  /** Ear: share of its length above the tragion, lean of its long axis (radians), and what lies
-   * behind the tragion over ear breadth. Sculptor's choice after the canon that the ear spans from
-   * brow to nose base and leans with the jaw. */
-  earAbove: 0.58,
-  earLean: 0.2,
+  /** Ear: share of its length above the tragion, lean of its long axis (radians); how far the
+   * rear of the rim, and its top and bottom, lie behind the tragion over ear breadth. Sculptor's
+   * choice after the canon that the ear spans from brow to nose base and leans with the jaw. */
+  earAbove: 0.505,
+  earLean: 0.19,
   earBehind: 0.86,
-  /** Rise of the rearmost rim above the tragion over ear length. Head form: 5 / 62. */
-  earRearRise: 0.08,
+  earMiddle: 0.36,
+  /** Rise of the rearmost rim above the tragion over ear length. */
+  earRearRise: 0.28,
 } as const;
 
 /** Inner and outer corner against the pupil's height and depth, mm. */
@@ -77,7 +78,7 @@ const EYE = {
 } as const;
 
 /** Outward share of ear protrusion at each point of the rim; sculptor's choice. */
-const EAR_OUT = { superaurale: 0.55, subaurale: 0.12, postaurale: 0.95 } as const;
+const EAR_OUT = { superaurale: 0.36, subaurale: 0.205, postaurale: 0.77 } as const;
 
 /**
  * Landmarks in metres for dimensions in millimetres: breadths fix x, depths behind the nose tip
@@ -191,8 +192,7 @@ function earLandmarks(d: Dimensions, tragion: Vec3) {
   const sin = Math.sin(p.earLean);
   const above = p.earAbove * d.ear_length;
   const under = above - leg(d.ear_length, earSpread(d), 'ear_length');
-  // The rim's top and bottom stand half-way between the tragion and the rear of the rim.
-  const middle = 0.4 * d.ear_breadth;
+  const middle = p.earMiddle * d.ear_breadth;
   const place = (up: number, behind: number, out: number): Vec3 => [
     tragion[0] + out * d.ear_protrusion,
     tragion[1] + up * cos - behind * sin,

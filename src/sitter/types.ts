@@ -99,6 +99,10 @@ export type Side = 'left' | 'right';
 export type MidlineLandmark = (typeof MIDLINE_LANDMARKS)[number];
 export type PairedLandmark = (typeof PAIRED_LANDMARKS)[number];
 export type LandmarkName = MidlineLandmark | `${PairedLandmark}_${Side}`;
+export const LANDMARKS: readonly LandmarkName[] = [
+  ...MIDLINE_LANDMARKS,
+  ...PAIRED_LANDMARKS.flatMap((name): LandmarkName[] => [`${name}_left`, `${name}_right`]),
+];
 /** Metres, in the sitter's frame: origin midway between the pupils. */
 export type Landmarks = Readonly<Record<LandmarkName, Vec3>>;
 
@@ -112,10 +116,12 @@ export const REGION = {
   neck: 5,
   body: 6,
   eye: 7,
+  arm: 8,
 } as const;
 
 /** What a mesh is made of; the stage gives each its material. */
-export type Substance = 'skin' | 'hair' | 'eye' | 'top' | 'trousers' | 'shoes' | 'brows';
+export const SUBSTANCES = ['skin', 'hair', 'eye', 'top', 'trousers', 'shoes', 'brows'] as const;
+export type Substance = (typeof SUBSTANCES)[number];
 
 export interface SitterMesh {
   readonly name: string;

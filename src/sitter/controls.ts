@@ -1,0 +1,211 @@
+import type { Vec3 } from '../optics/types';
+import { fromFloor } from './landmarks-body';
+import { positionAt, type Sculpture } from './sculpture';
+import type { Dimensions, LandmarkName, Landmarks } from './types';
+
+/** A point that the warp takes exactly to where the dimensions put it. */
+export interface Control {
+  readonly name: string;
+  readonly from: Vec3;
+  /** Metres, for a person's dimensions (mm), their landmarks, and small corrections (m). */
+  readonly to: (person: Person) => Vec3;
+}
+
+export interface Person {
+  readonly dimensions: Dimensions;
+  readonly landmarks: Landmarks;
+}
+
+/** Moved as a rigid piece instead: they stand free of the head. */
+const FREE_OF_THE_HEAD = new Set<string>(
+  ['superaurale', 'postaurale'].flatMap((n) => [`${n}_left`, `${n}_right`]),
+);
+
+/**
+ * Points around each eyeball, metres from its pupil (x away from the midline): they move with the
+ * pupil, so that the lids go on lying on a ball that keeps its size.
+ */
+const GLOBE: readonly Vec3[] = [
+  [0, 0.012, -0.0129],
+  [0, -0.012, -0.0129],
+  [0.012, 0, -0.0129],
+  [-0.012, 0, -0.0129],
+  [0, 0, -0.0249],
+];
+
+const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+const signOf = (name: string): number => (name.endsWith('_right') ? -1 : 1);
+const sideOf = (name: string): 'left' | 'right' => (name.endsWith('_right') ? 'right' : 'left');
+
+/** Every control of a sculpture whose own body has `sculpted` dimensions and landmarks. */
+export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Control[] {
+  const at = (name: LandmarkName): Vec3 => positionAt(sculpture.meshes, sculpture.landmarks[name]);
+  const controls: Control[] = [];
+  for (const name of Object.keys(sculpture.landmarks) as LandmarkName[])
+    if (!FREE_OF_THE_HEAD.has(name))
+      controls.push({ name, from: at(name), to: ({ landmarks }) => landmarks[name] });
+  for (const side of ['left', 'right'] as const)
+    for (const [k, offset] of GLOBE.entries()) {
+      const pupil = `pupil_${side}` as const;
+      const out: Vec3 = [side === 'left' ? offset[0] : -offset[0], offset[1], offset[2]];
+      controls.push({
+        name: `globe_${k}_${side}`,
+        from: plus(at(pupil), out),
+        to: ({ landmarks }) => plus(landmarks[pupil], out),
+      });
+    }
+  const follow = follower(sculpted);
+  for (const [name, place] of Object.entries(sculpture.guides)) {
+    const from = positionAt(sculpture.meshes, place);
+    const to = headGuide(name, from, at) ?? follow(name, from);
+    controls.push({ name, from, to });
+  }
+  for (const [name, from] of Object.entries(sculpture.anchors))
+    controls.push({ name: `joint ${name}`, from, to: follow(name, from) });
+  return controls;
+}
+
+/** Guides on the head whose place is a dimension's definition. */
+function headGuide(
+  name: string,
+  from: Vec3,
+  at: (name: LandmarkName) => Vec3,
+): Control['to'] | undefined {
+  const sign = signOf(name);
+  const side = sideOf(name);
+  if (name.startsWith('retroauriculare')) {
+    // Where ear protrusion is measured from; it keeps its place behind the tragion.
+    const behind = minus(from, at(`tragion_${side}`));
+    return ({ dimensions: d, landmarks: l }) => {
+      const [, y, z] = plus(l[`tragion_${side}`], behind);
+      return [l[`postaurale_${side}`][0] - (sign * d.ear_protrusion) / 1000, y, z];
+    };
+  }
+  if (name.startsWith('nasal_root'))
+    return ({ dimensions: d, landmarks: l }) => [
+      (sign * d.nasal_root_breadth) / 2000,
+      l.sellion[1],
+      (l.sellion[2] + l[`endocanthion_${side}`][2]) / 2,
+    ];
+  return undefined;
+}
+
+/** Heights that divide a standing body, from the floor up. */
+const LEVELS = [
+  'knee_height_standing',
+  'crotch_height',
+  'waist_height_navel',
+  'chest_height',
+  'acromial_height',
+] as const;
+
+/** Takes a height of one body to the same place of another, piecewise linear between the levels. */
+function levelMap(from: Dimensions, to: Dimensions): (y: number) => number {
+  const knots = (d: Dimensions) =>
+    [0, ...LEVELS.map((name) => d[name]), d.stature].map((h) => fromFloor(d, h) / 1000);
+  const a = knots(from);
+  const b = knots(to);
+  return (y) => {
+    let i = 0;
+    while (i < a.length - 2 && y > (a[i + 1] as number)) i++;
+    const t = (y - (a[i] as number)) / ((a[i + 1] as number) - (a[i] as number));
+    return (b[i] as number) + t * ((b[i + 1] as number) - (b[i] as number));
+  };
+}
+
+/**
+ * How a point of the body follows: heights between the body's levels, breadths and depths by half
+ * of what the dimension grew, so that cloth keeps its ease over the body; limbs with their joints.
+ */
+function follower(sculpted: Person): (name: string, from: Vec3) => Control['to'] {
+  const { dimensions: own, landmarks: b } = sculpted;
+  return (name, from) => {
+    const sign = signOf(name);
+    const side = sideOf(name);
+    const with_ = (landmark: 'acromion' | 'elbow' | 'wrist' | 'knee'): Control['to'] => {
+      const offset = minus(from, b[`${landmark}_${side}`]);
+      return ({ landmarks: l }) => plus(l[`${landmark}_${side}`], offset);
+    };
+    const part = name.replace(/_(left|right)$/, '');
+    switch (part) {
+      case 'shoulder':
+        return with_('acromion');
+      case 'elbow':
+      case 'wrist':
+        return with_(part);
+      case 'knee':
+        return with_('knee');
+      case 'knuckle_front':
+      case 'knuckle_back':
+        return hand(from, sculpted, side);
+    }
+    return ({ dimensions: d, landmarks: l }) => {
+      const half = (dimension: keyof Dimensions): number => (d[dimension] - own[dimension]) / 2000;
+      const shift = l.acromion_left[2] - b.acromion_left[2];
+      const legs = l.knee_left[0] - b.knee_left[0];
+      const y = levelMap(own, d)(from[1]);
+      const grow = (out: number, forward: number): Vec3 => [
+        from[0] + sign * out,
+        y,
+        from[2] + shift + forward,
+      ];
+      switch (part) {
+        case 'chest_side':
+          return grow(half('chest_breadth'), 0);
+        case 'chest_front':
+        case 'bust':
+          return grow(0, half('chest_depth'));
+        case 'chest_back':
+          return grow(0, -half('chest_depth'));
+        case 'waist_side':
+          return grow(half('waist_breadth'), 0);
+        case 'waist_front':
+          return grow(0, half('waist_depth'));
+        case 'waist_back':
+          return grow(0, -half('waist_depth'));
+        case 'hip_side':
+          return grow(half('hip_breadth_standing'), 0);
+        case 'hip_front':
+          return grow(0, half('buttock_depth'));
+        case 'buttock':
+          return grow(0, -half('buttock_depth'));
+        case 'hip':
+          return grow(half('hip_breadth_standing') / 2, 0);
+        case 'crotch':
+          return grow(0, 0);
+        case 'toe':
+          return grow(legs, half('foot_length'));
+        case 'heel':
+          return grow(legs, -half('foot_length'));
+        case 'sole':
+        case 'ankle':
+          return grow(legs, 0);
+        default:
+          throw new Error(`nothing says how "${name}" moves`);
+      }
+    };
+  };
+}
+
+/** Knuckles: along the hand with its length, across it with its breadth. */
+function hand(from: Vec3, sculpted: Person, side: 'left' | 'right'): Control['to'] {
+  const { dimensions: own, landmarks: b } = sculpted;
+  const wrist = b[`wrist_${side}`];
+  const way = minus(b[`fingertip_${side}`], wrist);
+  const offset = minus(from, wrist);
+  const share =
+    (offset[0] * way[0] + offset[1] * way[1] + offset[2] * way[2]) /
+    (way[0] ** 2 + way[1] ** 2 + way[2] ** 2);
+  const across = minus(offset, [way[0] * share, way[1] * share, way[2] * share]);
+  return ({ dimensions: d, landmarks: l }) => {
+    const k = d.hand_breadth / own.hand_breadth;
+    const start = l[`wrist_${side}`];
+    const now = minus(l[`fingertip_${side}`], start);
+    return plus(start, [
+      now[0] * share + across[0] * k,
+      now[1] * share + across[1] * k,
+      now[2] * share + across[2] * k,
+    ]);
+  };
+}
