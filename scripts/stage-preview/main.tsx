@@ -1,13 +1,18 @@
 /** A page with nothing but the stage, driven by its address: for looking at light and room. */
 import { StrictMode, useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
+import femaleUrl from '../../models/sculpture/female.glb?url';
+import maleUrl from '../../models/sculpture/male.glb?url';
+import man from '../../models/sitters/adult-man.json';
+import woman from '../../models/sitters/adult-woman.json';
 import { cameraAt } from '../../src/optics/camera';
 import { focalForFrame } from '../../src/optics/framing';
 import { degToRad, metres } from '../../src/optics/units';
 import { LETTERS } from '../../src/session/types';
+import { buildSitter, loadSculpture } from '../../src/sitter/build';
+import type { Sitter, SitterModel } from '../../src/sitter/types';
 import { LANDMARKS } from '../../src/sitter/types';
 import { type Look, Stage, type StageHandle, type StagePicture } from '../../src/stage';
-import { standIn } from './standIn';
 
 const query = new URLSearchParams(location.search);
 const number = (name: string, fallback: number): number => Number(query.get(name) ?? fallback);
@@ -59,11 +64,27 @@ declare global {
   }
 }
 
-function Page() {
+async function sitterOf(who: string): Promise<Sitter> {
+  const [url, model] = who === 'man' ? [maleUrl, man] : [femaleUrl, woman];
+  const response = await fetch(url);
+  const sculpture = await loadSculpture(new Uint8Array(await response.arrayBuffer()));
+  return buildSitter(
+    sculpture,
+    model as unknown as SitterModel,
+    {},
+    {
+      bodyTurn: degToRad(number('body', 0)),
+      headTurn: degToRad(number('turn', 0)),
+      headNod: degToRad(number('nod', 0)),
+      headTilt: degToRad(number('lean', 0)),
+    },
+  );
+}
+
+function Page({ sitter }: { sitter: Sitter }) {
   const [standpoints, setStandpoints] = useState<readonly number[]>(list('d', '0.4,2.4'));
   const [look, setLook] = useState<Look>((query.get('look') ?? 'photo') as Look);
   const [azimuth, setAzimuth] = useState(number('azimuth', 38));
-  const sitter = useMemo(standIn, []);
   const pictures = useMemo(() => picturesOf(standpoints), [standpoints]);
   const light = useMemo(
     () => ({
@@ -104,9 +125,10 @@ function Page() {
 
 const wall = document.getElementById('wall');
 if (wall) {
+  const sitter = await sitterOf(query.get('who') ?? 'woman');
   createRoot(wall).render(
     <StrictMode>
-      <Page />
+      <Page sitter={sitter} />
     </StrictMode>,
   );
 }

@@ -1,7 +1,15 @@
 import { type Ref, useLayoutEffect, useRef } from 'react';
 import { type SpotLight, Vector2 } from 'three';
 import type { Light, Room } from '../session/types';
-import { backdropLamp, intensityAt, keyLamp, type Lamp, rimLamp, throwOf } from './lamps';
+import {
+  aimedThrow,
+  backdropLamp,
+  intensityAt,
+  keyLamp,
+  type Lamp,
+  rimLamp,
+  throwOf,
+} from './lamps';
 import { LAYER } from './layers';
 import type { ShadowedLamp } from './shadows';
 
@@ -73,7 +81,7 @@ export function Lamps({ light, room, onSet }: LampsProps) {
     <>
       <LampLight lightRef={key} lamp={keyed} distance={throwOf(keyed)} map={KEY_MAP} />
       <LampLight lightRef={rim} lamp={rimmed} distance={throwOf(rimmed)} map={RIM_MAP} />
-      <LampLight lightRef={wall} lamp={walled} distance={1.7} />
+      <LampLight lightRef={wall} lamp={walled} distance={aimedThrow(walled)} />
     </>
   );
 }

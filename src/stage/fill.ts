@@ -15,14 +15,14 @@ export interface SoftBox {
   readonly radiance: number;
 }
 
-export const WALL_RADIANCE = 0.22;
+export const WALL_RADIANCE = 0.12;
 /** The floor and the ceiling in the surround, seen from the sitter. */
-const FLOOR_RADIANCE = 0.1;
+const FLOOR_RADIANCE = 0.06;
 
 export const SOFT_BOXES: readonly SoftBox[] = [
-  { centre: [2.8, 0.9, 2.2], half: [1.1, 1.4], radiance: 1.15 },
-  { centre: [-3.2, 1.6, 1.2], half: [0.8, 1.2], radiance: 0.9 },
-  { centre: [0, 3.2, 0.6], half: [1.8, 1.6], radiance: 0.8 },
+  { centre: [2.8, 0.9, 2.2], half: [1.1, 1.4], radiance: 0.95 },
+  { centre: [-3.2, 1.6, 1.2], half: [0.8, 1.2], radiance: 0.7 },
+  { centre: [0, 3.2, 0.6], half: [1.8, 1.6], radiance: 0.75 },
 ];
 
 const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -19,7 +19,7 @@ import {
 /** What the surfaces' shaders need beside the renderer's own uniforms; one set shared by all materials. */
 export interface LampUniforms {
   readonly [name: string]: IUniform;
-  readonly lampMoments: IUniform<(Texture | null)[]>;
+  readonly lampDepths: IUniform<(Texture | null)[]>;
   readonly lampAxes: IUniform<Matrix3[]>;
   readonly lampOptics: IUniform<Vector4[]>;
   readonly lampFirst: IUniform<number[]>;
@@ -56,7 +56,7 @@ export const lampUniforms = (): LampUniforms => ({
     value: SOFT_BOXES.map((box) => new Vector3(...boxAxes(box)[1]).divideScalar(box.half[1])),
   },
   boxRadiance: { value: SOFT_BOXES.map((box) => box.radiance) },
-  lampMoments: { value: each<Texture | null>(() => null) },
+  lampDepths: { value: each<Texture | null>(() => null) },
   lampAxes: { value: each(() => new Matrix3()) },
   lampOptics: { value: each(() => new Vector4()) },
   lampFirst: { value: each(() => 0) },

@@ -7,7 +7,7 @@ export interface Lamp {
   readonly target: Vec3;
   /** Diameter of the source; its shadows soften with it. */
   readonly diameter: number;
-  /** Irradiance at the sitter's eyes, square to the beam, over pi: 1 shows a white card as white. */
+  /** Irradiance square to the beam over pi, at the eyes (the backdrop light: on the wall): 1 shows a white card as white. */
   readonly strength: number;
   /** Half angle of the beam, radians. */
   readonly beam: number;
@@ -33,7 +33,7 @@ export function keyLamp(light: Light): Lamp {
     position: [x * KEY_DISTANCE, y * KEY_DISTANCE, z * KEY_DISTANCE],
     target: KEY_AIM,
     diameter: light.softness * KEY_DISTANCE,
-    strength: 0.9,
+    strength: 1.08,
     beam: 0.66,
   };
 }
@@ -45,20 +45,24 @@ export function rimLamp(light: Light, room: Room): Lamp {
     position: [side * 0.95, 1.15, -Math.max(0.6, Math.min(1.5, room.backdrop - 0.25))],
     target: [0, -0.05, -0.05],
     diameter: 0.3,
-    strength: 0.75,
+    strength: 0.85,
     beam: 0.5,
   };
 }
 
-/** The light on the backdrop: above and behind the sitter, turned to the wall, so that none of it falls on the sitter. */
+/**
+ * The light on the backdrop: above and behind the sitter, turned to the wall, so that none of it falls on
+ * the sitter. It comes nearer to the wall, and is turned down, as the wall comes nearer to the sitter.
+ */
 export function backdropLamp(room: Room): Lamp {
   const wall = -room.backdrop;
+  const reach = Math.max(0.3, Math.min(1.7, room.backdrop - 0.45));
   return {
-    position: [-0.35, 1.3, Math.min(wall + 1.7, -0.35)],
-    target: [0.1, -0.15, wall],
+    position: [-0.2 * reach, 1.3, wall + reach],
+    target: [0.06 * reach, 1.3 - 0.85 * reach, wall],
     diameter: 0.3,
-    strength: 0.42,
-    beam: 0.95,
+    strength: 0.3 * reach,
+    beam: 0.8,
   };
 }
 
@@ -68,3 +72,7 @@ export const intensityAt = (strength: number, distance: number): number =>
 
 /** Straight distance of a lamp from the eyes. */
 export const throwOf = (lamp: Lamp): number => Math.hypot(...lamp.position);
+
+/** Straight distance from a lamp to what it is aimed at. */
+export const aimedThrow = ({ position, target }: Lamp): number =>
+  Math.hypot(target[0] - position[0], target[1] - position[1], target[2] - position[2]);

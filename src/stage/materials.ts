@@ -12,6 +12,8 @@ import { lightSurface, type Surface } from './shaders/surfaces';
 
 interface Recipe extends MeshPhysicalMaterialParameters {
   readonly surface: Surface;
+  /** Share of the fill that reaches it; all of it unless told otherwise. */
+  readonly fillShare?: number;
 }
 
 /** Reflection at normal incidence 0.028, as of skin's oil layer; other values are set by eye. */
@@ -28,7 +30,7 @@ const RECIPES: Readonly<Record<Substance, Recipe>> = {
 /** A physical material lit by the studio's lamps. */
 export function litMaterial(
   uniforms: LampUniforms,
-  { surface, ...parameters }: Recipe,
+  { surface, fillShare = 1, ...parameters }: Recipe,
 ): MeshPhysicalMaterial {
   const material = new MeshPhysicalMaterial({
     vertexColors: true,
@@ -37,7 +39,7 @@ export function litMaterial(
     ...parameters,
   });
   material.onBeforeCompile = (shader) => {
-    Object.assign(shader.uniforms, uniforms);
+    Object.assign(shader.uniforms, uniforms, { fillShare: { value: fillShare } });
     lightSurface(shader, surface);
   };
   material.customProgramCacheKey = () => surface;
@@ -62,7 +64,14 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
     Object.entries(RECIPES).map(([name, recipe]) => [name, litMaterial(uniforms, recipe)]),
   ) as Record<Substance, MeshPhysicalMaterial>;
   const rest = {
-    room: litMaterial(uniforms, { surface: 'plain', roughness: 0.62, specularIntensity: 0.5 }),
+    // The soft boxes stand near the sitter and turn their backs to the hall.
+    room: litMaterial(uniforms, {
+      surface: 'plain',
+      roughness: 0.62,
+      specularIntensity: 0.5,
+      fillShare: 0.62,
+      dithering: true,
+    }),
     clay: litMaterial(uniforms, {
       surface: 'plain',
       roughness: 0.8,

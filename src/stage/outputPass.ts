@@ -22,12 +22,15 @@ void main() {
 
 const developFragment = /* glsl */ `
 #include <tonemapping_pars_fragment>
+#include <common>
+#include <dithering_pars_fragment>
 #include <colorspace_pars_fragment>
 uniform sampler2D light;
 varying vec2 vUv;
 void main() {
 	vec3 toned = NeutralToneMapping( texture2D( light, vUv ).rgb );
 	gl_FragColor = vec4( sRGBTransferOETF( vec4( toned, 1.0 ) ).rgb, 1.0 );
+	#include <dithering_fragment>
 }
 `;
 
@@ -40,7 +43,7 @@ export class OutputPass {
   private readonly developing = new FullScreenPass<{
     light: Texture | null;
     toneMappingExposure: number;
-  }>(developFragment, { light: null, toneMappingExposure: EXPOSURE });
+  }>(`#define DITHERING\n${developFragment}`, { light: null, toneMappingExposure: EXPOSURE });
 
   constructor(private readonly renderer: WebGLRenderer) {}
 

@@ -17,7 +17,7 @@ import {
 import { FullScreenPass } from './fullScreenPass';
 import { type LampUniforms, SHADOWED_LAMPS, setLamp } from './lampUniforms';
 import { LAYER } from './layers';
-import { MOMENTS_SIZE } from './shaders/softShadow';
+import { BLURRED_SIZE, GENTLE, STEEP } from './shaders/softShadow';
 
 export interface ShadowedLamp {
   readonly light: SpotLight;
@@ -26,19 +26,19 @@ export interface ShadowedLamp {
   readonly nearest: number;
 }
 
-const momentsFragment = /* glsl */ `
+const blurFragment = /* glsl */ `
 uniform sampler2D depths;
 uniform vec3 range;
 void main() {
 	ivec2 size = textureSize( depths, 0 );
-	int block = max( size.x / ${MOMENTS_SIZE}, 1 );
+	int block = max( size.x / ${BLURRED_SIZE}, 1 );
 	ivec2 corner = ivec2( gl_FragCoord.xy ) * block;
 	float A = range.y / ( range.y - range.x );
 	vec2 sum = vec2( 0.0 );
 	for ( int y = 0; y < block; y ++ ) {
 		for ( int x = 0; x < block; x ++ ) {
 			float depth = A * range.x / ( A - texelFetch( depths, corner + ivec2( x, y ), 0 ).r ) - range.z;
-			sum += vec2( depth, depth * depth );
+			sum += exp( vec2( ${STEEP.rate}.0, ${GENTLE.rate}.0 ) * ( vec2( ${STEEP.unit}, ${GENTLE.unit} ) - max( depth, 0.0 ) ) );
 		}
 	}
 	gl_FragColor = vec4( sum / float( block * block ), 0.0, 1.0 );
@@ -54,8 +54,8 @@ function depthCopy(size: number): WebGLRenderTarget {
   return new WebGLRenderTarget(size, size, { depthTexture });
 }
 
-const momentsTarget = (): WebGLRenderTarget =>
-  new WebGLRenderTarget(MOMENTS_SIZE, MOMENTS_SIZE, {
+const blurredTarget = (): WebGLRenderTarget =>
+  new WebGLRenderTarget(BLURRED_SIZE, BLURRED_SIZE, {
     format: RGFormat,
     type: HalfFloatType,
     minFilter: LinearMipmapLinearFilter,
@@ -65,11 +65,11 @@ const momentsTarget = (): WebGLRenderTarget =>
   });
 
 export class ShadowMaps {
-  private readonly moments = Array.from({ length: SHADOWED_LAMPS }, momentsTarget);
+  private readonly blurred = Array.from({ length: SHADOWED_LAMPS }, blurredTarget);
   private readonly pass = new FullScreenPass<{
     depths: DepthTexture | null;
     range: readonly [near: number, far: number, first: number];
-  }>(momentsFragment, { depths: null, range: [0, 0, 0] });
+  }>(blurFragment, { depths: null, range: [0, 0, 0] });
   private readonly onlyShadows = new Camera();
 
   constructor(private readonly uniforms: LampUniforms) {
@@ -80,24 +80,24 @@ export class ShadowMaps {
     renderer.shadowMap.needsUpdate = true;
     renderer.render(scene, this.onlyShadows);
     lamps.forEach((lamp, index) => {
-      const moments = this.moments[index];
+      const blurred = this.blurred[index];
       const map = lamp.light.shadow.map?.depthTexture;
-      if (!map || !moments) return;
+      if (!map || !blurred) return;
       const copy = depthCopy(lamp.light.shadow.mapSize.x);
       renderer.initRenderTarget(copy);
       renderer.copyTextureToTexture(map, copy.depthTexture as DepthTexture);
       const { near, far } = lamp.light.shadow.camera;
       this.pass.set({ depths: copy.depthTexture, range: [near, far, lamp.nearest] });
-      this.pass.run(renderer, moments);
+      this.pass.run(renderer, blurred);
       copy.dispose();
-      this.uniforms.lampMoments.value[index] = moments.texture;
+      this.uniforms.lampDepths.value[index] = blurred.texture;
       setLamp(this.uniforms, index, lamp.light, lamp.diameter, lamp.nearest);
     });
     renderer.setRenderTarget(null);
   }
 
   dispose(): void {
-    for (const target of this.moments) target.dispose();
+    for (const target of this.blurred) target.dispose();
     this.pass.dispose();
   }
 }

@@ -18,6 +18,7 @@ float lampSpread = 0.07;
 
 uniform float fillIrradiance[ 9 ];
 uniform float fillRadiance[ 9 ];
+uniform float fillShare;
 
 float harmonic( const in float c[ 9 ], vec3 d, float first, float second ) {
 	return 0.282095 * c[ 0 ] + first * 0.488603 * ( c[ 1 ] * d.y + c[ 2 ] * d.z + c[ 3 ] * d.x )
@@ -40,11 +41,9 @@ const direct: Record<Surface, string> = {
 `,
   skin: /* glsl */ `
 	float facing = dot( geometryNormal, directLight.direction );
-	vec3 reach = vec3( 0.16, 0.06, 0.035 ) + 0.35 * lampSpread;
+	vec3 reach = vec3( 0.14, 0.055, 0.03 ) + 0.3 * lampSpread;
 	vec3 wrapped = saturate( ( facing + reach ) / ( ( 1.0 + reach ) * ( 1.0 + reach ) ) );
-	// Beyond the terminator the surface shadows itself; what arrives there came through the skin.
-	float shadow = mix( 1.0, lampShadow, smoothstep( - 0.15, 0.06, facing ) );
-	vec3 bled = pow( vec3( max( shadow, 1e-4 ) ), vec3( 0.8, 0.98, 1.04 ) );
+	vec3 bled = pow( vec3( max( lampShadow, 1e-4 ) ), vec3( 0.82, 0.98, 1.04 ) );
 	vec3 arriving = wrapped * bled * lampLight;
 	float edge = 1.0 - saturate( dot( geometryNormal, geometryViewDir ) );
 	vec3 down = vec3( 0.10, 0.088, 0.08 ) * edge * edge * edge;
@@ -65,7 +64,7 @@ const direct: Record<Surface, string> = {
 	float width1 = 0.011 + 0.25 * lampSpread * lampSpread;
 	float width2 = 0.05 + 0.25 * lampSpread * lampSpread;
 	float lobe1 = exp( - first * first / ( 2.0 * width1 ) ) * 0.020 / sqrt( width1 );
-	float lobe2 = exp( - second * second / ( 2.0 * width2 ) ) * 0.09 / sqrt( width2 );
+	float lobe2 = exp( - second * second / ( 2.0 * width2 ) ) * 0.06 / sqrt( width2 );
 	reflectedLight.directSpecular += front * directLight.color * RECIPROCAL_PI * ( vec3( lobe1 ) + lobe2 * sqrt( max( material.diffuseContribution, vec3( 0.0 ) ) ) * 0.8 );
 `,
   eye: /* glsl */ `
@@ -93,12 +92,12 @@ const direct: Record<Surface, string> = {
 const fill = /* glsl */ `
 vec3 fillNormal = transformNormalByInverseViewMatrix( geometryNormal, viewMatrix );
 vec3 fillMirror = transformNormalByInverseViewMatrix( reflect( - geometryViewDir, geometryNormal ), viewMatrix );
-iblIrradiance += vec3( max( harmonic( fillIrradiance, fillNormal, 1.0, 1.0 ), 0.0 ) );
+iblIrradiance += vec3( fillShare * max( harmonic( fillIrradiance, fillNormal, 1.0, 1.0 ), 0.0 ) );
 `;
 
 /** A rough surface mirrors the fill blurred: its higher bands fade. */
 const roughFill = `${fill}
-radiance += vec3( max( harmonic( fillRadiance, fillMirror, 0.85, 0.55 ), 0.0 ) );
+radiance += vec3( fillShare * max( harmonic( fillRadiance, fillMirror, 0.85, 0.55 ), 0.0 ) );
 `;
 
 const mirroredFill = `${fill}
@@ -166,8 +165,8 @@ export function lampLoop(): string {
     chunk,
     'directLight.color *= ( directLight.visible && receiveShadow ) ? getShadow( spotShadowMap[ i ], spotLightShadow.shadowMapSize, spotLightShadow.shadowIntensity, spotLightShadow.shadowBias, spotLightShadow.shadowRadius, vSpotLightCoord[ i ] ) : 1.0;',
     `lampSpread = 0.5 * lampOptics[ i ].w / length( spotLight.position - geometryPosition );
-		if ( receiveShadow && directLight.visible && dot( geometryNormal, directLight.direction ) > - 0.35 ) {
-			lampShadow = softShadow( spotShadowMap[ i ], lampMoments[ i ], lampAxes[ i ], lampOptics[ i ], lampFirst[ i ], vSpotLightCoord[ i ], spotLightShadow.shadowMapSize, transformNormalByInverseViewMatrix( geometryNormal, viewMatrix ) );
+		if ( receiveShadow && directLight.visible && dot( geometryNormal, directLight.direction ) > - 0.25 ) {
+			lampShadow = softShadow( spotShadowMap[ i ], lampDepths[ i ], lampAxes[ i ], lampOptics[ i ], lampFirst[ i ], vSpotLightCoord[ i ], spotLightShadow.shadowMapSize, transformNormalByInverseViewMatrix( geometryNormal, viewMatrix ) );
 		}
 		directLight.color *= lampShadow;`,
   );
