@@ -15,7 +15,7 @@ const noseToEar = (side: 'mean' | 'left' | 'right', name: string, ear: string): 
   meaning: (m, { units }) =>
     `From ${from(m, units)} the nose is drawn ${tooLarge(m.face.noseToEar[side])} for ${ear}; from far away this is 1.`,
   together: (pictures) =>
-    `1 is the view from far away. Against ${ear}, the nose is drawn ${each(pictures, (m) => tooLarge(m.face.noseToEar[side]))}.`,
+    `From far away this is 1. For ${ear}, the nose is drawn ${each(pictures, (m) => tooLarge(m.face.noseToEar[side]))}.`,
   missing: 'The lens would stand inside the face.',
 });
 
@@ -60,7 +60,7 @@ const sizeOf = (part: SizedPart, subject: string, verb: 'stands' | 'stand'): Row
   meaning: (m, { units }) =>
     `The ${subject} ${verb} ${stands(m, part, units)}; from ${from(m, units)} that draws ${verb === 'stands' ? 'it' : 'them'} ${larger(m.face.size[part])}.`,
   together: ([first], { units }) =>
-    `The ${subject} ${verb} ${first ? stands(first.measures, part, units) : 'in one place'}. The nearer the camera, the more that counts.`,
+    `The ${subject} ${verb} ${first ? stands(first.measures, part, units) : 'in one place'}. From near that counts for more.`,
   missing: 'This part stands beside or behind the lens.',
 });
 

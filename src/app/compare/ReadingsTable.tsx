@@ -11,6 +11,10 @@ import type { Shown } from './shown';
 
 const SHORT: ReadonlySet<string> = new Set(SHORT_TABLE);
 
+/** A number and its unit stay on one line. */
+const unbroken = (text: string): string =>
+  text.replace(/(\d) (?=(%|mm|cm|m|ft|in)\b|%)/g, '$1\u00a0');
+
 /** Every row of the table: numbers, change and sentence. */
 function rowsOf(pictures: readonly Shown[], speaking: Speaking): TableRow[] {
   const columns = pictures.map(({ measures }) => readings(measures, speaking));
@@ -78,7 +82,7 @@ export function ReadingsTable(props: { pictures: readonly Shown[]; speaking: Spe
               </tr>
               <tr className="says">
                 <td colSpan={letters.length + 2}>
-                  {row.says}
+                  {unbroken(row.says)}
                   {formulas && <span className="formula">{row.formula}</span>}
                 </td>
               </tr>
