@@ -70,11 +70,10 @@ export function onSurface(surface: Field, centre: Point, direction: Point): Path
 export function rootDirection(
   i: number,
   along: number,
-  direction: (azimuth: number, raised: number) => Point,
+  direction: (share: number, raised: number) => Point,
 ): Point {
   if (i < along) {
-    const azimuth = 360 * ((i + 0.5 * scatter(i, 1)) / along) - 180;
-    return direction(azimuth, 7 * scatter(i, 0) ** 1.5);
+    return direction((i + 0.5 * scatter(i, 1)) / along, 7 * scatter(i, 0) ** 1.5);
   }
   const up = mix(-0.8, 1, scatter(i, 0));
   const around = 2 * Math.PI * scatter(i, 1);

@@ -7,8 +7,11 @@ export const HAIR_CENTRE = [0, 20, -85] as const;
 export interface Hairline {
   /** Millimetres inside the hair at a point of the scalp; negative on bare skin. */
   inside(x: number, y: number, z: number): number;
-  /** From HAIR_CENTRE to the hairline at an azimuth in degrees (0 = straight ahead, negative = right). */
-  direction(azimuth: number, raised: number): Point;
+  /**
+   * From HAIR_CENTRE to the hairline at a share 0..1 of its length (0 and 1 at the nape, 0.5 over the
+   * forehead), raised by some degrees.
+   */
+  direction(share: number, raised: number): Point;
 }
 
 /** The hairline, a curve of elevation over azimuth (both in degrees) about HAIR_CENTRE. */
@@ -52,9 +55,22 @@ export function hairline(shape: HeadShape): Hairline {
       ((((height - elevation(azimuth)) * Math.PI) / 180) * radius) / Math.hypot(1, slope / flat)
     );
   };
-  const direction = (azimuth: number, raised: number): Point => {
-    const e = ((elevation(Math.abs(azimuth)) + raised) * Math.PI) / 180;
-    const a = (azimuth * Math.PI) / 180;
+  // Length of the line from the forehead to each degree of azimuth, so that locks stand evenly.
+  const lengths = [0];
+  for (let a = 1; a <= 180; a++) {
+    const flat = Math.cos((elevation(a) * Math.PI) / 180);
+    lengths.push((lengths[a - 1] as number) + Math.hypot(flat, elevation(a) - elevation(a - 1)));
+  }
+  const direction = (share: number, raised: number): Point => {
+    const wanted = Math.abs(2 * share - 1) * (lengths[180] as number);
+    const over = Math.max(
+      1,
+      lengths.findIndex((l) => l >= wanted),
+    );
+    const [from, to] = [lengths[over - 1] as number, lengths[over] as number];
+    const degrees = over - 1 + (wanted - from) / (to - from);
+    const e = ((elevation(degrees) + raised) * Math.PI) / 180;
+    const a = (Math.sign(share - 0.5) * degrees * Math.PI) / 180;
     return [sx * Math.cos(e) * Math.sin(a), sy * Math.sin(e), sz * Math.cos(e) * Math.cos(a)];
   };
   return { inside, direction };

@@ -54,8 +54,8 @@ function drawnBack(
   for (let i = 0; i < DRAWN_LOCKS; i++) {
     const root = onSurface(bed, centre, rootDirection(i, BORDER_LOCKS, direction));
     const jitter = scatter(i, 2);
-    const q = inside(...root.at) - 3 * scatter(i * 11 + 5, 0);
-    if (q < -1.5) continue;
+    const q = inside(...root.at) - 4.5 * scatter(i * 11 + 5, 0);
+    if (q < -2.5) continue;
     const way = Math.hypot(...toKnot(root.at));
     const length = Math.min(way * 0.93, mix(55, 105, jitter));
     if (length < 14) continue;

@@ -49,7 +49,7 @@ export function ear(): Ear {
   const distance: Field = (u, v, w) => {
     const bowl = w + 0.4 - 0.0015 * (u - 12) * (u - 12);
     let d = smoothMax(ellipsoid(u, v, 0, 17.7, 5, 0, 15.4, 25.5, 1e3), Math.abs(bowl) - 1.6, 2);
-    d = smoothMin(d, ellipsoid(u, v, w, 12.6, -20.8, -0.7, 8.6, 9.2, 3.4), 6);
+    d = smoothMin(d, ellipsoid(u, v, w, 12.6, -20.8, -0.7, 8.6, 9.2, 3.6), 6);
     d = joinTube(d, antihelix, u, v, w - 0.2, 3.2);
     d = joinTube(d, crus, u, v, w - 0.2, 3.2);
     d = smoothMax(d, -ellipsoid(u, v, w, 13.5, -2.5, 4.2, 8.6, 10.5, 8.6), 2.4);
@@ -76,7 +76,7 @@ export function ear(): Ear {
     const [u, v, w] = toLocal(ax, y, z);
     if (Math.hypot(u - 16, v - 1, w) > 50) return d0;
     let d = smoothMin(d0, ellipsoid(u, v, w, 9, -1, -9, 10, 20, 10), 7);
-    d = smoothMin(d, distance(u, v, w), 3.4);
+    d = smoothMin(d, distance(u, v, w), 4);
     return smoothMax(d, -ellipsoid(u, v, w, 7.4, -5.4, 0.6, 2.7, 3.5, 4.4), 1.8);
   };
   return { toLocal, toWorld, distance, join };

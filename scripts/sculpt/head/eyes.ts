@@ -90,7 +90,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     const near = ex * ex + y * y + (z + 12) * (z + 12);
     if (near > 1700) return d;
     d = smoothMin(d, ellipsoid(ex, y, z, -0.7, -0.2, -GLOBE_DEPTH, 16.7, 14.3, 13.9), 6);
-    d = joinTube(d, fold, ex, y, z, 6);
+    d = joinTube(d, fold, ex, y, z, 8);
     if (near > 1200 || z < -15) return d;
     const floor = ellipsoid(ex, y, z, 0, 0, -GLOBE_DEPTH - 2, 17.4, 11.4, 11.4);
     d = smoothMax(d, -smoothMax(opening.distance(ex, y) * 0.9, -floor, 1), 1.2);
@@ -99,7 +99,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     // Crease over the upper lid.
     const dx = clamp(ex, opening.inner, opening.outer);
     const reach = step(-15, -7, ex) * step(18, 8, ex) * step(-14, -7, z);
-    d += mix(0.8, 0.7, f) * bell(y - opening.upper(dx) - creaseAt, 0.85) * reach;
+    d += mix(0.8, 0.7, f) * bell(y - opening.upper(dx) - creaseAt, 1) * reach;
     // Hollow under the lower lid, very slight.
     d += 0.35 * bell(y - opening.lower(dx) + 5.5, 1.6) * step(-15, -8, ex) * step(16, 9, ex);
     return d;

@@ -3,6 +3,7 @@ import {
   capsule,
   ellipsoid,
   type Field,
+  joinTube,
   type Knot,
   mix,
   smoothMin,
@@ -18,17 +19,19 @@ export function face(shape: HeadShape): Field {
   const angle: Knot = [mix(42, 40, f), mix(-64, -58, f), -61, mix(7.4, 6, f)];
   const ramus: Knot = [55.5, -14, -72, 7.5];
   const body: Knot = [mix(12.5, 9.5, f), mix(-96, -95, f), -4.5, mix(11.4, 10.6, f)];
+  // The jaw's border bows downwards between its angle and the chin.
+  const mandible = tube([angle, [mix(31, 28.5, f), mix(-83, -80, f), -31, mix(9.2, 8, f)], body]);
   return (x, y, z) => {
     const ax = softAbs(x);
     let d = ellipsoid(ax, y, z, 0, -32, -42, 50, 56, 51);
     // Teeth and lips' underlay.
     d = smoothMin(d, ellipsoid(ax, y, z, 0, -57, -18.5, 30, 34, 34.5), 24);
-    d = smoothMin(d, capsule(ax, y, z, angle, body), 24);
+    d = joinTube(d, mandible, ax, y, z, 24);
     d = smoothMin(d, capsule(ax, y, z, ramus, angle), 22);
     d = smoothMin(
       d,
       ellipsoid(ax, y, z, 0, -94, -4, mix(16.5, 12, f), mix(12.5, 11.8, f), mix(16.2, 15.2, f)),
-      19,
+      22,
     );
     // Cheek, the fat beside the mouth, the chewing muscle.
     d = smoothMin(

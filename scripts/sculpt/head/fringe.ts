@@ -69,8 +69,9 @@ function browHairs(
   const thick = mix(0.27, 0.21, f);
   for (let i = 0; i < count; i++) {
     const along = scatter(i, 0);
-    // Hairs crowd a little where the brow is thick.
-    const ax = mix(b.inner, b.outer - 3, along);
+    // A ragged inner end, or the brow looks stamped.
+    const ax =
+      mix(b.inner, b.outer - 3, along) + 3.4 * (scatter(i * 3 + 1, 2) - 0.35) * step(0.2, 0, along);
     const across = 2 * scatter(i, 1) - 1;
     const y = b.middle(ax) + across * b.halfWidth(ax) * 0.85;
     const root = drop(ax, y);
@@ -126,7 +127,7 @@ function lashes(
       const path = [0, 0.3, 0.65, 1].map(
         (t): Point => [
           root[0] + reach * fan * t,
-          root[1] + reach * lift * (upper ? -0.1 * t + 0.44 * t * t : 0.3 * t + 0.12 * t * t),
+          root[1] + reach * lift * (upper ? -0.1 * t + 0.38 * t * t : 0.3 * t + 0.12 * t * t),
           root[2] - 0.25 + reach * (0.82 * t - 0.28 * t * t),
         ],
       );

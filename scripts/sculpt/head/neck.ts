@@ -22,8 +22,8 @@ export function neckAndShoulders(shape: HeadShape): Field {
   const g = shape.neckGirth / ((sx + sz) / 2);
   const b = shape.shoulderBreadth / sx;
   const sternomastoid = tube([
-    [59 * mix(1, 0.96, f), -44, -98, 8],
-    [50 * g, -85, -91, 9.5],
+    [mix(55, 51.5, f), -42, -99, 8],
+    [48 * g, -85, -91, 9.5],
     [35 * g, -140, -69, 9],
     [20, -185, -55, 7],
     [14, -203, -53, 5],
@@ -38,9 +38,9 @@ export function neckAndShoulders(shape: HeadShape): Field {
   ]);
   const clavicle = tube([
     [13, -209, -55, 7],
-    [48 * b, -211, -60, 6],
-    [95 * b, -206, -77, 5.5],
-    [142 * b, -205, -102, 6.5],
+    [48 * b, -210, -60, 7],
+    [95 * b, -205, -76.5, 6.8],
+    [142 * b, -204, -101.5, 7.2],
     [182 * b, -213, -117, 9],
   ]);
   const column: Field = (ax, y, z) => {
