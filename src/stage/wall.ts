@@ -14,6 +14,8 @@ export interface StagePicture {
   readonly camera: Camera;
   /** CSS pixels from the container's upper left corner. */
   readonly rect: Rect;
+  /** Another camera's picture in the same place, right of `from` (share of the width). */
+  readonly second?: { readonly camera: Camera; readonly from: number };
 }
 
 /** What all pictures share. A new object means that the thing changed. */
@@ -52,6 +54,20 @@ export const sameCamera = (a: Camera, b: Camera): boolean =>
     a.frustum.bottom === b.frustum.bottom &&
     a.frustum.top === b.frustum.top);
 
+/** Do two cameras draw the same? Compared by value: an edit elsewhere makes new, equal cameras. */
+const sameView = (a: Camera, b: Camera): boolean =>
+  a === b ||
+  (a.tilt === b.tilt &&
+    a.position.every((value, i) => value === b.position[i]) &&
+    EDGES.every((edge) => a.frustum[edge] === b.frustum[edge]));
+const EDGES = ['left', 'right', 'bottom', 'top'] as const;
+
+/** Do two pictures that hang in one place look the same? */
+function samePicture(a: StagePicture, b: StagePicture): boolean {
+  if (!sameView(a.camera, b.camera) || a.second?.from !== b.second?.from) return false;
+  return !a.second || !b.second || sameView(a.second.camera, b.second.camera);
+}
+
 /** What has to be drawn to come from one state of the wall to the next. */
 export function todo(before: Hanging | null, now: Hanging): Todo {
   const all = now.pictures.map(({ letter }) => letter);
@@ -70,9 +86,9 @@ export function todo(before: Hanging | null, now: Hanging): Todo {
   if (moved || shadows || was.look !== is.look || was.landmarks !== is.landmarks) {
     return { clear: moved, shadows, letters: all };
   }
-  const letters = all.filter((_, i) => {
-    const [old, next] = [before.pictures[i], now.pictures[i]];
-    return !old || !next || !sameCamera(old.camera, next.camera);
+  const letters = now.pictures
+    .filter((picture, i) => !samePicture(before.pictures[i] as StagePicture, picture))
+    .map(({ letter }) => letter);
   });
   return { clear: false, shadows: false, letters };
 }
@@ -119,12 +135,16 @@ export class Wall {
     if (clear) this.clearAll();
     if (letters.length === 0) return letters;
     if (isLit(hanging.setting.look)) this.prepare(scene, lamps);
-    for (const { letter, camera, rect } of hanging.pictures) {
-      if (!letters.includes(letter)) continue;
+    const show = (camera: Camera, rect: Rect, from: number) => {
       aim(this.camera, camera, depthRange(camera, sitter, room));
-      this.open(rect, hanging);
+      this.open(rect, from, hanging);
       drawLook(this.renderer, scene, this.camera, materials, hanging.setting.look);
       this.renders += 1;
+    };
+    for (const { letter, camera, rect, second } of hanging.pictures) {
+      if (!letters.includes(letter)) continue;
+      show(camera, rect, 0);
+      if (second) show(second.camera, rect, second.from);
     }
     this.renderer.setScissorTest(false);
     return letters;
@@ -136,13 +156,16 @@ export class Wall {
     this.renderer.clear();
   }
 
-  private open(rect: Rect, { scale, height }: Hanging): void {
+  /** Makes a picture's rectangle the viewport, and the part of it right of `from` the only one drawn on. */
+  private open(rect: Rect, from: number, { scale, height }: Hanging): void {
     const { renderer } = this;
-    const port = viewportOf(rect, scale, height);
     const ratio = renderer.getPixelRatio();
-    const set = [port.x / ratio, port.y / ratio, port.width / ratio, port.height / ratio] as const;
-    renderer.setViewport(...set);
-    renderer.setScissor(...set);
+    const set = ({ x, y, width, height: high }: Rect) =>
+      [x / ratio, y / ratio, width / ratio, high / ratio] as const;
+    const port = viewportOf(rect, scale, height);
+    const skipped = Math.round(from * port.width);
+    renderer.setViewport(...set(port));
+    renderer.setScissor(...set({ ...port, x: port.x + skipped, width: port.width - skipped }));
     renderer.setScissorTest(true);
     renderer.setClearColor(0x000000, 1);
     renderer.clear();
