@@ -89,7 +89,6 @@ export function todo(before: Hanging | null, now: Hanging): Todo {
   const letters = now.pictures
     .filter((picture, i) => !samePicture(before.pictures[i] as StagePicture, picture))
     .map(({ letter }) => letter);
-  });
   return { clear: false, shadows: false, letters };
 }
 
