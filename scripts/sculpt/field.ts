@@ -225,31 +225,3 @@ export function curve(points: readonly (readonly [number, number])[]): (x: numbe
     );
   };
 }
-
-/** Signed distance to a closed polygon in a plane; negative inside. */
-export function polygon(
-  corners: readonly (readonly [number, number])[],
-): (u: number, v: number) => number {
-  const n = corners.length;
-  return (u, v) => {
-    let nearest = Number.POSITIVE_INFINITY;
-    let sign = 1;
-    for (let i = 0, j = n - 1; i < n; j = i, i++) {
-      const [iu, iv] = corners[i] as readonly [number, number];
-      const [ju, jv] = corners[j] as readonly [number, number];
-      const eu = ju - iu;
-      const ev = jv - iv;
-      const wu = u - iu;
-      const wv = v - iv;
-      const t = clamp((wu * eu + wv * ev) / (eu * eu + ev * ev));
-      const bu = wu - eu * t;
-      const bv = wv - ev * t;
-      nearest = Math.min(nearest, bu * bu + bv * bv);
-      const above = v >= iv;
-      const below = v < jv;
-      const left = eu * wv > ev * wu;
-      if ((above && below && left) || (!above && !below && !left)) sign = -sign;
-    }
-    return sign * Math.sqrt(nearest);
-  };
-}

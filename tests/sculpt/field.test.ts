@@ -1,13 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  capsule,
-  curve,
-  ellipsoid,
-  polygon,
-  smoothMax,
-  smoothMin,
-  tube,
-} from '../../scripts/sculpt/field';
+import { capsule, curve, ellipsoid, smoothMax, smoothMin, tube } from '../../scripts/sculpt/field';
 
 describe('distance primitives against closed forms', () => {
   it('an ellipsoid with equal axes is a sphere', () => {
@@ -76,17 +68,5 @@ describe('distance primitives against closed forms', () => {
       [7, 15],
     ]);
     for (const x of [0, 1, 2, 3.3, 6, 7]) expect(line(x)).toBeCloseTo(1 + 2 * x, 12);
-  });
-
-  it('a polygon’s distance is that of a rectangle', () => {
-    const box = polygon([
-      [-2, -1],
-      [2, -1],
-      [2, 1],
-      [-2, 1],
-    ]);
-    expect(box(0, 0)).toBeCloseTo(-1, 12);
-    expect(box(5, 5)).toBeCloseTo(5, 12);
-    expect(box(0, 3)).toBeCloseTo(2, 12);
   });
 });

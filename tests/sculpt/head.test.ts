@@ -6,7 +6,7 @@ import { type HeadShape, SHAPES } from '../../scripts/sculpt/head/shape';
 import { polygonise } from '../../scripts/sculpt/nets';
 import { digest, edgeFaults, isMirrored } from './meshes';
 
-const COARSE = 3;
+const COARSE = 4;
 const build = (shape: HeadShape) => polygonise(headParts(shape).skin, skinGrid(shape, COARSE));
 
 describe.each(Object.values(SHAPES))('the $id head on a coarse grid', (shape) => {

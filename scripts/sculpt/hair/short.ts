@@ -7,7 +7,7 @@ import { type Flow, follow, onSurface, rootDirection } from './flow';
 import { HAIR_CENTRE } from './hairline';
 import type { HairStyle } from './style';
 
-const LOCKS = 7800;
+const LOCKS = 8600;
 const BORDER_LOCKS = 2000;
 
 /** Short hair: longer on top and combed forward and aside, close at the sides and the nape. */
@@ -53,7 +53,7 @@ export function shortHair(shape: HeadShape): HairStyle {
         length / steps,
         (t) => mix(0.1, 0.5, border) + lift * t,
       );
-      const width = mix(0.45, mix(1.05, 2.1, top), border) * (0.7 + 0.6 * jitter);
+      const width = mix(0.45, mix(1, 1.65, top), border) * (0.7 + 0.6 * jitter);
       const tone = 0.7 + 0.5 * scatter(i * 7 + 2, 2);
       builder.add(
         path,

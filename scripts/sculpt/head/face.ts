@@ -16,7 +16,7 @@ import type { HeadShape } from './shape';
 /** Soft tissue and jaw below the brow, without nose, lips and eyes. Drawn coordinates. */
 export function face(shape: HeadShape): Field {
   const f = shape.femininity;
-  const angle: Knot = [mix(42, 40, f), mix(-64, -58, f), -61, mix(7.4, 6, f)];
+  const angle: Knot = [mix(42, 40.5, f), mix(-63, -58, f), -61, mix(6.6, 6, f)];
   const ramus: Knot = [55.5, -14, -72, 7.5];
   const body: Knot = [mix(12.5, 9.5, f), mix(-96, -95, f), -4.5, mix(11.4, 10.6, f)];
   // The jaw's border bows downwards between its angle and the chin.

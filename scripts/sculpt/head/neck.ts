@@ -22,8 +22,8 @@ export function neckAndShoulders(shape: HeadShape): Field {
   const g = shape.neckGirth / ((sx + sz) / 2);
   const b = shape.shoulderBreadth / sx;
   const sternomastoid = tube([
-    [mix(55, 51.5, f), -42, -99, 8],
-    [48 * g, -85, -91, 9.5],
+    [mix(52.5, 50.5, f), -42, -100, 8],
+    [45 * g, -85, -91, 9.5],
     [35 * g, -140, -69, 9],
     [20, -185, -55, 7],
     [14, -203, -53, 5],
@@ -46,7 +46,7 @@ export function neckAndShoulders(shape: HeadShape): Field {
   const column: Field = (ax, y, z) => {
     const t = clamp((-60 - y) / 145);
     const cz = mix(-96, -107, t);
-    const rx = (mix(56, 56, t) + 8 * step(-160, -215, y)) * g;
+    const rx = (mix(50.5, 56, t) + 8 * step(-160, -215, y)) * g;
     const rz = (mix(57, 60, t) + 3 * step(-160, -215, y)) * g;
     const a = ax / rx;
     const c = (z - cz) / rz;

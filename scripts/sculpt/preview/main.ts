@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
+import { MeshoptSimplifier } from 'meshoptimizer';
 import { skinGrid } from '../head/grid';
 import { headParts } from '../head/parts';
 import { SHAPES } from '../head/shape';
@@ -21,6 +22,8 @@ const { values: options } = parseArgs({
     fine: { type: 'string', default: '1.2' },
     sheet: { type: 'string', default: 'turn' },
     hair: { type: 'string', default: '' },
+    /** Simplify the skin to this many triangles; 0 keeps them all. */
+    triangles: { type: 'string', default: '0' },
     clay: { type: 'boolean', default: false },
     out: { type: 'string', default: '/tmp/sculpture.png' },
   },
@@ -32,11 +35,27 @@ interface Part extends TriangleMesh {
   readonly colours: Float32Array;
 }
 
+function simplified(mesh: TriangleMesh): TriangleMesh {
+  const target = 3 * Number(options.triangles);
+  if (target === 0) return mesh;
+  const [indices, error] = MeshoptSimplifier.simplify(
+    mesh.indices,
+    mesh.positions,
+    3,
+    target,
+    1,
+    [],
+  );
+  const mm = error * MeshoptSimplifier.getScale(mesh.positions, 3);
+  console.log(`simplified within ${mm.toFixed(3)} mm`);
+  return { ...mesh, indices };
+}
+
 function build(): Part[] {
   const shape = SHAPES[options.shape === 'male' ? 'male' : 'female'];
   const parts = headParts(shape);
   const started = performance.now();
-  const skin = polygonise(parts.skin, skinGrid(shape, Number(options.fine)));
+  const skin = simplified(polygonise(parts.skin, skinGrid(shape, Number(options.fine))));
   console.log(
     `skin: ${skin.indices.length / 3} triangles, ${Math.round(performance.now() - started)} ms`,
   );
@@ -94,6 +113,7 @@ function build(): Part[] {
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const sheet = SHEETS[options.sheet];
 if (!sheet) throw new RangeError(`no sheet "${options.sheet}": ${Object.keys(SHEETS).join(', ')}`);
+await MeshoptSimplifier.ready;
 const parts = build();
 const files = new Map<string, Buffer>();
 for (const part of parts)
@@ -149,7 +169,7 @@ try {
   });
   await page.goto('http://sculpture.test/');
   await page.waitForFunction('window.done', undefined, { timeout: 120_000 });
-  await page.screenshot({ path: options.out });
+  await page.screenshot({ path: options.out, timeout: 180_000 });
 } finally {
   await browser.close();
 }
