@@ -7,12 +7,12 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
-import { MeshoptSimplifier } from 'meshoptimizer';
 import { skinGrid } from '../head/grid';
 import { headParts } from '../head/parts';
 import { SHAPES } from '../head/shape';
 import type { TriangleMesh } from '../mesh';
 import { polygonise } from '../nets';
+import { simplify } from '../simplify';
 import { eyeColours, hairColours, skinColours } from './colour';
 import { SHEETS } from './sheets';
 
@@ -35,27 +35,21 @@ interface Part extends TriangleMesh {
   readonly colours: Float32Array;
 }
 
-function simplified(mesh: TriangleMesh): TriangleMesh {
-  const target = 3 * Number(options.triangles);
-  if (target === 0) return mesh;
-  const [indices, error] = MeshoptSimplifier.simplify(
-    mesh.indices,
-    mesh.positions,
-    3,
-    target,
-    1,
-    [],
-  );
-  const mm = error * MeshoptSimplifier.getScale(mesh.positions, 3);
-  console.log(`simplified within ${mm.toFixed(3)} mm`);
-  return { ...mesh, indices };
+/** The skin as the asset would keep it: colour borders survive like edges do. */
+async function simplified(mesh: TriangleMesh, colours: Float32Array): Promise<TriangleMesh> {
+  const triangles = Number(options.triangles);
+  if (triangles === 0) return mesh;
+  const detail = [0, 1, 2].map((j) => colours.filter((_, i) => i % 3 === j));
+  return { ...mesh, indices: await simplify(mesh, { triangles, locked: [], detail }) };
 }
 
-function build(): Part[] {
+async function build(): Promise<Part[]> {
   const shape = SHAPES[options.shape === 'male' ? 'male' : 'female'];
   const parts = headParts(shape);
   const started = performance.now();
-  const skin = simplified(polygonise(parts.skin, skinGrid(shape, Number(options.fine))));
+  const full = polygonise(parts.skin, skinGrid(shape, Number(options.fine)));
+  const colours = skinColours(full, parts, options.hair !== '');
+  const skin = await simplified(full, colours);
   console.log(
     `skin: ${skin.indices.length / 3} triangles, ${Math.round(performance.now() - started)} ms`,
   );
@@ -93,7 +87,7 @@ function build(): Part[] {
     });
   }
   const eye = parts.eyes();
-  const colours = eyeColours(eye);
+  const eyeTint = eyeColours(eye);
   for (const side of [1, -1]) {
     const positions = eye.positions.slice();
     for (let i = 0; i < positions.length; i += 3)
@@ -104,7 +98,7 @@ function build(): Part[] {
       positions,
       normals: eye.normals,
       indices: eye.indices,
-      colours,
+      colours: eyeTint,
     });
   }
   return out;
@@ -113,8 +107,7 @@ function build(): Part[] {
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const sheet = SHEETS[options.sheet];
 if (!sheet) throw new RangeError(`no sheet "${options.sheet}": ${Object.keys(SHEETS).join(', ')}`);
-await MeshoptSimplifier.ready;
-const parts = build();
+const parts = await build();
 const files = new Map<string, Buffer>();
 for (const part of parts)
   for (const key of ['positions', 'normals', 'colours', 'indices'] as const) {
