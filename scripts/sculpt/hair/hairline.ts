@@ -48,7 +48,7 @@ export function hairline(shape: HeadShape): Hairline {
     const azimuth = (Math.atan2(x, z) * 180) / Math.PI;
     const height = (Math.atan2(y, level) * 180) / Math.PI;
     // Steep stretches of the line are nearer than they look along the meridian.
-    const slope = (elevation(azimuth + 1.5) - elevation(azimuth - 1.5)) / 3;
+    const slope = (elevation(azimuth + 5) - elevation(azimuth - 5)) / 10;
     const flat = Math.max(0.35, Math.cos((height * Math.PI) / 180));
     const radius = Math.hypot(level, y);
     return (

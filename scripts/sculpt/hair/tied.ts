@@ -1,4 +1,4 @@
-import { ellipsoid, type Field, mix, type Point, smoothMin, step } from '../field';
+import { bell, ellipsoid, type Field, mix, type Point, smoothMin, step } from '../field';
 import type { HeadShape } from '../head/shape';
 import { axis, mirroredAxis } from '../nets';
 import { RibbonBuilder, scatter, settle } from '../ribbons';
@@ -59,7 +59,8 @@ function drawnBack(
     const way = Math.hypot(...toKnot(root.at));
     const length = Math.min(way * 0.93, mix(55, 105, jitter));
     if (length < 14) continue;
-    const rise = 0.6 + 0.8 * jitter;
+    // Near the hairline the cap bulges, and a straight piece of lock would sink into it.
+    const rise = 0.7 + 0.8 * jitter + 0.7 * bell(q - 12, 9);
     const path = follow(
       bed,
       CAP_SLOPE,

@@ -25,7 +25,7 @@ export const SHAPES: { readonly female: HeadShape; readonly male: HeadShape } = 
     scale: [0.954, 0.932, 0.948],
     femininity: 1,
     interpupillary: 62,
-    neckGirth: 0.81,
+    neckGirth: 0.78,
     shoulderBreadth: 0.88,
   },
   male: {
