@@ -7,12 +7,13 @@ export function bodyFolds(f: Figure): Field {
   const pit = f.acromion[1] - f.by(96, 108);
   const waist = f.y(f.mm.waist_height_navel);
   const k = f.by(1, 1.15);
+  const c = f.by(1, 0.65);
   const height = wrappedFolds(
     [
-      fold([72, pit + 26], [34, pit + 8], 8, 2.6 * k),
-      fold([74, pit + 2], [40, pit - 24], 8, -2.2 * k),
-      fold([76, pit - 18], [46, pit - 66], 9, 2.4 * k),
-      fold([80, pit - 52], [58, pit - 108], 10, 1.6 * k),
+      fold([72, pit + 26], [34, pit + 8], 8, 2.6 * c),
+      fold([74, pit + 2], [40, pit - 24], 8, -2.2 * c),
+      fold([76, pit - 18], [46, pit - 66], 9, 2.4 * c),
+      fold([80, pit - 52], [58, pit - 108], 10, 1.6 * c),
       fold([118, pit + 30], [150, pit + 2], 10, 2.4 * k),
       fold([116, pit + 2], [146, pit - 44], 10, -2 * k),
       fold([112, pit - 26], [140, pit - 92], 11, 2.2 * k),

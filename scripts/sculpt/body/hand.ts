@@ -19,10 +19,10 @@ interface Finger {
  * segment tables (middle finger 0.44 of the hand), the curl that of a hand at rest.
  */
 const FINGERS: readonly Finger[] = [
-  { knuckle: [92, 29, -4], phalanges: [40, 24, 17], radius: 8.3, bend: [20, 26, 14], spread: 3 },
-  { knuckle: [95, 9.5, -6], phalanges: [44, 27, 18], radius: 8.5, bend: [24, 30, 16], spread: 0.5 },
-  { knuckle: [90, -10, -5], phalanges: [41, 26, 18], radius: 8, bend: [28, 33, 18], spread: -2 },
-  { knuckle: [82, -28, -2], phalanges: [32, 20, 16], radius: 7, bend: [32, 34, 18], spread: -5 },
+  { knuckle: [92, 29, -4], phalanges: [40, 24, 17], radius: 8.9, bend: [20, 26, 14], spread: 3 },
+  { knuckle: [95, 9.5, -6], phalanges: [44, 27, 18], radius: 9.1, bend: [24, 30, 16], spread: 0.5 },
+  { knuckle: [90, -10, -5], phalanges: [41, 26, 18], radius: 8.6, bend: [28, 33, 18], spread: -1 },
+  { knuckle: [82, -28, -2], phalanges: [32, 20, 16], radius: 7.6, bend: [32, 34, 18], spread: -2 },
 ];
 
 const rad = (deg: number) => (deg * Math.PI) / 180;
@@ -33,7 +33,7 @@ function fingerKnots(finger: Finger): Knot[] {
   const knots: Knot[] = [[knuckle[0], knuckle[1], knuckle[2], radius * 1.12]];
   let at = knuckle;
   let angle = 0;
-  const taper = [1, 0.9, 0.76];
+  const taper = [0.98, 0.9, 0.78];
   phalanges.forEach((length, i) => {
     angle += rad(bend[i] ?? 0);
     const reach = i === 2 ? length - radius * 0.76 : length;
@@ -127,11 +127,11 @@ function handForm(): Field {
       g = smoothMin(g, capsule(a, b, c, knots[2] as Knot, knots[3] as Knot), 3);
       for (const i of [1, 2]) {
         const k = knots[i] as Knot;
-        g = smoothMin(g, Math.hypot(a - k[0], b - k[1], c - k[2]) - k[3] * 1.07, 3);
+        g = smoothMin(g, Math.hypot(a - k[0], b - k[1], c - k[2]) - k[3] * 1.02, 3);
       }
       all = smoothMin(all, g, 1.2);
     });
-    return smoothMin(d, all, 6);
+    return smoothMin(d, all, 9);
   };
 }
 

@@ -17,10 +17,10 @@ const section = (c: Vec3, halfX: number, halfZ: number, n = 2): Station => ({
   n,
 });
 
-/** A loft along y from stations given from the top down, on the left; mirrored. */
-function limb(stations: readonly Station[], round: number): Field {
+/** A loft along y from stations given from the top down, on the left; mirrored (see softAbs). */
+function limb(stations: readonly Station[], round: number, foot = 2): Field {
   const body = loft([...stations].reverse(), round);
-  return (x, y, z) => body(y, softAbs(x), z);
+  return (x, y, z) => body(y, softAbs(x, foot), z);
 }
 
 /** Sections of the arm from acromion to wrist, `ease` mm larger all round (a sleeve). */
@@ -41,15 +41,15 @@ export function armStations(f: Figure, ease: (share: number) => number): Station
   const upper = f.by(1, 1.15);
   const lower = f.by(1, 1.16);
   return [
-    deltoid(52, f.by(0.975, 0.975), f.by(36, 42), f.by(36, 42), f.by(38, 43)),
-    deltoid(92, f.by(0.995, 0.995), f.by(43, 49), f.by(46, 54), f.by(47, 54)),
+    deltoid(52, f.by(0.945, 0.95), f.by(36, 42), f.by(36, 42), f.by(38, 43)),
+    deltoid(92, f.by(0.966, 0.965), f.by(43, 49), f.by(46, 54), f.by(47, 54)),
     section(along(shoulder, elbow, 0.5), 42 * upper + e(0.25), 45 * upper + e(0.25)),
     section(along(shoulder, elbow, 0.76), 38 * upper + e(0.4), 41 * upper + e(0.4)),
-    section(elbow, 36 * upper + e(0.5), 37 * upper + e(0.5)),
-    section(along(elbow, wrist, 0.24), 36 * lower + e(0.6), 38 * lower + e(0.6)),
+    section(elbow, 34.5 * upper + e(0.5), 37 * upper + e(0.5)),
+    section(along(elbow, wrist, 0.24), 34.5 * lower + e(0.6), 38 * lower + e(0.6)),
     section(along(elbow, wrist, 0.6), 29 * lower + e(0.8), 32 * lower + e(0.8)),
     section(along(elbow, wrist, 0.93), 21 * lower + e(1), 27 * lower + e(1)),
-    section(along(elbow, wrist, 1.02), 20 * lower + e(1), 28 * lower + e(1)),
+    section([wrist[0], wrist[1] + 6, wrist[2]], 20 * lower + e(1), 28 * lower + e(1)),
   ];
 }
 
@@ -60,7 +60,7 @@ function deltoidCap(f: Figure, ease: number): Field {
   const rx = f.by(47, 54);
   const ry = f.by(66, 74);
   const rz = f.by(48, 56);
-  const cx = mm.bideltoid_breadth / 2 - f.cloth - rx - 1;
+  const cx = mm.bideltoid_breadth / 2 - f.cloth - rx - f.by(5.5, 7);
   return (x, y, z) =>
     ellipsoid(x, y, z, cx, top - f.by(78, 88), f.acromion[2], rx + ease, ry + ease, rz + ease);
 }
@@ -100,12 +100,13 @@ export function trouserLeg(f: Figure, hemHeight: number): Field {
         mix(thigh * 1.1, kneeDepth + 4, 0.6),
         2.1,
       ),
-      section(knee, 69 * w, kneeDepth + 4),
-      section([knee[0], knee[1] - 60, knee[2] - 5], 67 * w, kneeDepth + 5),
-      section(along(knee, [ankle[0], hem, ankle[2] + 12], 0.55), 64 * w, 77 * w),
-      section([ankle[0], hem + 60, ankle[2] + 12], 61 * w, 76 * w),
-      section([ankle[0], hem, ankle[2] + 14], 61 * w, 79 * w),
+      section(knee, 69 * w, kneeDepth - 4),
+      section([knee[0], knee[1] - 60, knee[2] - 5], 67 * w, kneeDepth - 1),
+      section(along(knee, [ankle[0], hem, ankle[2] + 9], 0.55), 64 * w, 77 * w),
+      section([ankle[0], hem + 60, ankle[2] + 9], 61 * w, 80 * w),
+      section([ankle[0], hem, ankle[2] + 7], 62 * w, 85 * w),
     ],
     4,
+    50,
   );
 }

@@ -6,8 +6,8 @@ import { handsAndWrists } from './hand';
 import { arm } from './limbs';
 import type { BodyShape } from './shape';
 import { shoes } from './shoes';
-import { top, topHem } from './top';
-import { trousers } from './trousers';
+import { cuffEnd, SEAM, top, topHem } from './top';
+import { trouserHem, trousers } from './trousers';
 
 /** One closed, mirrored part of the body: its field and the grid that resolves it. */
 export interface BodyPart {
@@ -17,12 +17,12 @@ export interface BodyPart {
   readonly grid: Grid;
 }
 
-/** Cell size that narrows from `wide` to `fine` within `reach` mm of the places named. */
+/** Cell size that narrows from `wide` to `fine` within reach of the places named (mm). */
 const cells =
-  (wide: number, fine: number, reach: number, places: readonly number[]) =>
+  (wide: number, fine: number, places: readonly (readonly [at: number, reach: number])[]) =>
   (at: number): number => {
-    const away = Math.min(...places.map((p) => Math.abs(at - p)));
-    return away < reach ? fine : Math.min(wide, fine + (away - reach) * 0.12);
+    const away = Math.min(...places.map(([p, reach]) => Math.abs(at - p) - reach));
+    return away < 0 ? fine : Math.min(wide, fine + away * 0.12);
   };
 
 /** The clothed body and its bare hands, ready to polygonise. Millimetres, the sitter's frame. */
@@ -40,9 +40,19 @@ export function bodyParts(shape: BodyShape): readonly BodyPart[] {
       substance: 'top',
       field: top(f),
       grid: {
-        x: mirroredAxis(outer, () => 3.2),
-        y: axis(Math.min(hem, wrist[1]) - 30, notch + 130, cells(3.6, 1.6, 85, [notch + 10])),
-        z: axis(-275, 70, () => 3.2),
+        x: mirroredAxis(outer, cells(3.4, 2.4, [[0, 95]])),
+        y: axis(
+          Math.min(hem, wrist[1]) - 30,
+          notch + 130,
+          cells(3.6, 1.6, [
+            [notch + 10, 85],
+            [hem + SEAM, 7],
+            [cuffEnd(f) + SEAM, 7],
+            [hem, 4],
+            [cuffEnd(f), 4],
+          ]),
+        ),
+        z: axis(-275, 70, cells(3.4, 2.6, [[-110, 70]])),
       },
     },
     {
@@ -51,7 +61,7 @@ export function bodyParts(shape: BodyShape): readonly BodyPart[] {
       field: trousers(f),
       grid: {
         x: mirroredAxis(mm.hip_breadth_standing / 2 + 40, () => 4.5),
-        y: axis(floor - 10, hem + 130, () => 6),
+        y: axis(floor - 10, hem + 130, cells(6, 2, [[f.y(trouserHem(f)), 8]])),
         z: axis(-275, 60, () => 4.5),
       },
     },
@@ -71,7 +81,7 @@ export function bodyParts(shape: BodyShape): readonly BodyPart[] {
       field: shoes(f),
       grid: {
         x: mirroredAxis(ankle[0] + 110, () => 3),
-        y: axis(floor - 8, floor + 130, () => 2.5),
+        y: axis(floor - 8, floor + 130, cells(3.5, 1.6, [[floor + 10, 14]])),
         z: axis(ankle[2] - 100, ankle[2] + 250, () => 3.5),
       },
     },

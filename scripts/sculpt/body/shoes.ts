@@ -16,8 +16,8 @@ export function shoes(f: Figure): Field {
   const floor = f.y(0);
   // [z from the ankle, half breadth, centre x, height of the upper]
   const table = [
-    [-64, 20, 0, 48],
-    [-52, 29, 0, 64],
+    [-62, 20, 0, 44],
+    [-50, 29, 0, 60],
     [-24, 34, 0, 84],
     [14, 36, 1, 88],
     [50, 39, 2, 74],
@@ -53,8 +53,8 @@ export function shoes(f: Figure): Field {
     const u = px * c - pz * s;
     const t = px * s + pz * c;
     const h = y - floor;
-    const top = upper(t, u, h) + 0.8 * bell(h - SOLE, 1.6);
-    const bottom = smoothMax(sole(t, u, h) - 1.5, h - SOLE, 4);
+    const top = upper(t, u, h) + 1.2 * bell(h - SOLE, 2.4);
+    const bottom = smoothMax(sole(t, u, h) - 1.5, h - SOLE, 5);
     return smoothMax(smoothMin(smoothMax(top, SOLE - 6 - h, 2), bottom, 1.5), -h, 3);
   };
 }

@@ -26,8 +26,8 @@ export function trousers(f: Figure): Field {
         : knee[0] + ((ankle[0] - knee[0]) * (knee[1] - y)) / (knee[1] - ankle[1]);
     // Pressed crease, front and back.
     if (Math.abs(l) < 14) l -= 2.4 * bell(ax - cx, 5) * step(crotch - 20, crotch - 140, y);
-    const seat = smoothMax(pelvis(x, y, z) - 4, crotch - 4 - y, 24);
-    let d = smoothMin(seat, l, 26);
+    const seat = smoothMax(pelvis(x, y, z) - 4, crotch - 22 - y, 70);
+    let d = smoothMin(seat, l, 36);
     if (Math.abs(d) < 14) d -= folds(x, y, z);
     return smoothMax(d, y - waist, 6);
   };

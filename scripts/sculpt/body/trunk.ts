@@ -24,11 +24,12 @@ export function ribsAndPelvis(f: Figure): Field {
   const bust = f.by(40, 0);
   const table = f.by(
     [
+      [ch - 60, 0.42 * mm.hip_breadth_standing, -34, -186, 2.1],
       [ch, 0.47 * mm.hip_breadth_standing, -16, -206, 2.2],
-      [ch + 60, mm.hip_breadth_standing / 2, 3, 3 - mm.buttock_depth, 2.3],
-      [ch + 125, 0.475 * mm.hip_breadth_standing, 12, -216, 2.3],
-      [waist, mm.waist_breadth / 2, 17, 17 - mm.waist_depth, 2.3],
-      [waist + 62, 0.453 * mm.waist_breadth, 8, -186, 2.3],
+      [ch + 74, mm.hip_breadth_standing / 2, 3, 3 - mm.buttock_depth, 2.3],
+      [ch + 140, 0.472 * mm.hip_breadth_standing, 8, -215, 2.3],
+      [waist, mm.waist_breadth / 2, 10, 10 - mm.waist_depth, 2.3],
+      [waist + 62, 0.453 * mm.waist_breadth, 5, -194, 2.3],
       [chest - 66, 0.487 * mm.chest_breadth, -6, -198, 2.35],
       [chest, mm.chest_breadth / 2, 30 - bust, 30 - mm.chest_depth, 2.4],
       [ac - 96, 0.515 * mm.chest_breadth, -15, -212, 2.45],
@@ -36,9 +37,10 @@ export function ribsAndPelvis(f: Figure): Field {
       [ac + 10, 0.4 * mm.chest_breadth, -58, -188, 2.2],
     ],
     [
+      [ch - 60, 0.43 * mm.hip_breadth_standing, -32, -194, 2.1],
       [ch, 0.48 * mm.hip_breadth_standing, -12, -214, 2.2],
-      [ch + 52, mm.hip_breadth_standing / 2, 12, 12 - mm.buttock_depth, 2.4],
-      [ch + 120, 0.49 * mm.hip_breadth_standing, 19, -222, 2.4],
+      [ch + 72, mm.hip_breadth_standing / 2, 12, 12 - mm.buttock_depth, 2.4],
+      [ch + 138, 0.488 * mm.hip_breadth_standing, 18, -217, 2.4],
       [waist, mm.waist_breadth / 2, 26, 26 - mm.waist_depth, 2.4],
       [waist + 75, 0.465 * mm.waist_breadth, 22, -209, 2.4],
       [chest - 85, 0.51 * mm.chest_breadth, 20, -221, 2.5],
@@ -64,24 +66,24 @@ export function shoulderGirdle(f: Figure): Field {
   // [share of half the biacromial breadth, top and bottom above the acromion, z front, z back]
   const table = f.by(
     [
-      [-0.2, 78, -60, 50, -44],
-      [0, 77, -60, 50, -44],
-      [0.2, 72, -58, 49, -45],
-      [0.36, 54, -54, 46, -46],
-      [0.56, 31, -50, 40, -46],
-      [0.8, 15, -50, 34, -41],
-      [1, -4, -54, 27, -33],
-      [1.1, -15, -62, 22, -27],
+      [-0.2, 60, -60, 16, -44],
+      [0, 60, -60, 16, -44],
+      [0.2, 58, -58, 20, -45],
+      [0.36, 50, -54, 28, -46],
+      [0.56, 35, -50, 36, -46],
+      [0.8, 17, -50, 40, -47],
+      [1, -4, -54, 36, -42],
+      [1.1, -15, -62, 30, -35],
     ],
     [
-      [-0.2, 92, -66, 56, -50],
-      [0, 90, -66, 56, -50],
-      [0.2, 84, -64, 55, -52],
-      [0.36, 66, -60, 51, -53],
-      [0.56, 36, -56, 45, -52],
-      [0.8, 19, -56, 40, -48],
-      [1, -4, -60, 31, -37],
-      [1.1, -16, -68, 25, -30],
+      [-0.2, 72, -66, 18, -50],
+      [0, 72, -66, 18, -50],
+      [0.2, 69, -64, 22, -52],
+      [0.36, 56, -60, 30, -53],
+      [0.56, 39, -56, 40, -52],
+      [0.8, 19, -56, 47, -55],
+      [1, -4, -60, 42, -48],
+      [1.1, -16, -68, 34, -40],
     ],
   );
   const girdle = loft(
@@ -101,10 +103,10 @@ function chestRelief(f: Figure): { field: Field; blend: number } {
   const { mm } = f;
   const c = f.by(
     { x: 68, y: f.y(mm.chest_height + 6), z: 30 - 60, a: 60, b: 62, d: 60 },
-    { x: 70, y: f.y(mm.chest_height + 38), z: -26, a: 78, b: 58, d: 52 },
+    { x: 54, y: f.y(mm.chest_height + 48), z: -46, a: 62, b: 64, d: 52 },
   );
   return {
-    blend: f.by(34, 40),
+    blend: f.by(34, 48),
     field: (x, y, z) => ellipsoid(x, y, z, c.x, c.y, c.z, c.a, c.b, c.d),
   };
 }
