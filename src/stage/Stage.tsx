@@ -5,7 +5,7 @@ import type { Letter, Light, Room } from '../session/types';
 import type { LandmarkName, Sitter } from '../sitter/types';
 import type { Look } from './looks';
 import { EXPOSURE } from './outputPass';
-import { bufferScale } from './rects';
+import { type BufferLimits, bufferScale } from './rects';
 import { type StageHandle, StageScene, type StageSceneProps } from './StageScene';
 import type { StagePicture } from './wall';
 
@@ -52,7 +52,8 @@ function makeRenderer(canvas: HTMLCanvasElement): WebGLRenderer {
   return renderer;
 }
 
-function limitsOf(renderer: WebGLRenderer): { side: number; area: number } {
+/** Asked for while the context is live: a lost one answers nothing. */
+function limitsOf(renderer: WebGLRenderer): BufferLimits {
   const gl = renderer.getContext();
   const viewport = gl.getParameter(gl.MAX_VIEWPORT_DIMS) as Int32Array;
   const side = Math.min(
@@ -65,6 +66,7 @@ function limitsOf(renderer: WebGLRenderer): { side: number; area: number } {
 interface Mounted {
   readonly root: ReconcilerRoot<HTMLCanvasElement>;
   readonly renderer: WebGLRenderer;
+  readonly limits: BufferLimits;
 }
 
 /**
@@ -109,7 +111,7 @@ export function Stage(props: StageProps) {
           if (!open || !given) return;
           given.toneMapping = NeutralToneMapping;
           given.toneMappingExposure = EXPOSURE;
-          setMounted({ root, renderer: given });
+          setMounted({ root, renderer: given, limits: limitsOf(given) });
         },
         () => open && latest.current.onUnavailable?.('no-webgl'),
       );
@@ -176,7 +178,7 @@ export function Stage(props: StageProps) {
 }
 
 /** Sizes the buffer for the element; returns the buffer pixels per CSS pixel that were really given. */
-function sizeBuffer({ root, renderer }: Mounted, size: Size): number {
+function sizeBuffer({ root, renderer, limits }: Mounted, size: Size): number {
   const ask = (scale: number): number => {
     void root.configure({
       frameloop: 'demand',
@@ -192,7 +194,7 @@ function sizeBuffer({ root, renderer }: Mounted, size: Size): number {
     );
     return given > 0 ? given : 1;
   };
-  const wanted = bufferScale(size.width, size.height, window.devicePixelRatio, limitsOf(renderer));
+  const wanted = bufferScale(size.width, size.height, window.devicePixelRatio, limits);
   const given = ask(wanted);
   if (given >= 1) return wanted;
   ask(wanted * given);
