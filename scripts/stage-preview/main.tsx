@@ -7,12 +7,13 @@ import man from '../../models/sitters/adult-man.json';
 import woman from '../../models/sitters/adult-woman.json';
 import { cameraAt } from '../../src/optics/camera';
 import { focalForFrame } from '../../src/optics/framing';
+import type { Camera } from '../../src/optics/types';
 import { degToRad, metres } from '../../src/optics/units';
 import { LETTERS } from '../../src/session/types';
 import { buildSitter, loadSculpture } from '../../src/sitter/build';
 import type { Sitter, SitterModel } from '../../src/sitter/types';
 import { LANDMARKS } from '../../src/sitter/types';
-import { type Look, Stage, type StageHandle, type StagePicture } from '../../src/stage';
+import { type Look, type Rect, Stage, type StageHandle, type StagePicture } from '../../src/stage';
 
 const query = new URLSearchParams(location.search);
 const number = (name: string, fallback: number): number => Number(query.get(name) ?? fallback);
@@ -57,6 +58,8 @@ interface Preview {
   setLook: (look: Look) => void;
   setAzimuth: (degrees: number) => void;
   camera: typeof cameraFrom;
+  cameras: readonly Camera[];
+  rects: readonly Rect[];
 }
 declare global {
   interface Window {
@@ -64,11 +67,30 @@ declare global {
   }
 }
 
+/** A grey card of 18 % at the eyes, square to the lens, in place of the face. */
+function withCard(sitter: Sitter): Sitter {
+  const half = 0.06;
+  const corners = [-half, -half, half, -half, half, half, -half, half];
+  const positions = Float32Array.from({ length: 12 }, (_, i) =>
+    i % 3 === 2 ? 0.05 : (corners[Math.floor(i / 3) * 2 + (i % 3)] ?? 0),
+  );
+  const card: Sitter['meshes'][number] = {
+    name: 'card',
+    substance: 'shoes',
+    positions,
+    normals: Float32Array.from({ length: 12 }, (_, i) => (i % 3 === 2 ? 1 : 0)),
+    colours: new Uint8Array(12).fill(46),
+    indices: Uint32Array.of(0, 1, 2, 0, 2, 3),
+    regions: new Uint8Array(4),
+  };
+  return { ...sitter, meshes: [...sitter.meshes, card] };
+}
+
 async function sitterOf(who: string): Promise<Sitter> {
   const [url, model] = who === 'man' ? [maleUrl, man] : [femaleUrl, woman];
   const response = await fetch(url);
   const sculpture = await loadSculpture(new Uint8Array(await response.arrayBuffer()));
-  return buildSitter(
+  const sitter = buildSitter(
     sculpture,
     model as unknown as SitterModel,
     {},
@@ -79,6 +101,7 @@ async function sitterOf(who: string): Promise<Sitter> {
       headTilt: degToRad(number('lean', 0)),
     },
   );
+  return query.has('card') ? withCard(sitter) : sitter;
 }
 
 function Page({ sitter }: { sitter: Sitter }) {
@@ -104,6 +127,8 @@ function Page({ sitter }: { sitter: Sitter }) {
     setLook,
     setAzimuth,
     camera: cameraFrom,
+    cameras: pictures.map((picture) => picture.camera),
+    rects: pictures.map((picture) => picture.rect),
   };
   return (
     <Stage

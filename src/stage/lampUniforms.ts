@@ -25,6 +25,8 @@ export interface LampUniforms {
   readonly lampFirst: IUniform<number[]>;
   /** Cosine and sine of a turn of the sampling discs, so that the samples of one still differ. */
   readonly shadowTurn: IUniform<Vector2>;
+  /** Where the tile in hand lies in its picture, so that tiles join: pixels from the lower left. */
+  readonly pixelOrigin: IUniform<Vector2>;
   /** Harmonics of the fill's irradiance and radiance. */
   readonly fillIrradiance: IUniform<number[]>;
   readonly fillRadiance: IUniform<number[]>;
@@ -61,6 +63,7 @@ export const lampUniforms = (): LampUniforms => ({
   lampOptics: { value: each(() => new Vector4()) },
   lampFirst: { value: each(() => 0) },
   shadowTurn: { value: new Vector2(1, 0) },
+  pixelOrigin: { value: new Vector2(0, 0) },
   whorl: { value: new Vector3(0, 0.1, -0.1) },
   whorlAxis: { value: new Vector3(0, 0.8, -0.6) },
 });

@@ -38,10 +38,11 @@ export function litMaterial(
     shadowSide: FrontSide,
     ...parameters,
   });
-  material.onBeforeCompile = (shader) => {
-    Object.assign(shader.uniforms, uniforms, { fillShare: { value: fillShare } });
-    lightSurface(shader, surface);
-  };
+  if (!location.search.includes('bare'))
+    material.onBeforeCompile = (shader) => {
+      Object.assign(shader.uniforms, uniforms, { fillShare: { value: fillShare } });
+      lightSurface(shader, surface);
+    };
   material.customProgramCacheKey = () => surface;
   return material;
 }

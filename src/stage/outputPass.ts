@@ -6,7 +6,7 @@ import { AdditiveBlending, type Texture, type WebGLRenderer, type WebGLRenderTar
 import { FullScreenPass } from './fullScreenPass';
 
 /** The stated tone curve is Khronos neutral, which keeps base colours and greys as they are. */
-export const EXPOSURE = 1;
+export const EXPOSURE = 1.14;
 
 /** A sample brighter than this is a mirrored lamp; more would only make its edge ragged. */
 const BRIGHTEST = 6;
@@ -24,7 +24,6 @@ const developFragment = /* glsl */ `
 #include <tonemapping_pars_fragment>
 #include <common>
 #include <dithering_pars_fragment>
-#include <colorspace_pars_fragment>
 uniform sampler2D light;
 varying vec2 vUv;
 void main() {

@@ -1,23 +1,8 @@
 /** The shadow maps, drawn once for all pictures and kept until the sitter, the light or the room changes. */
-import {
-  Camera,
-  DepthFormat,
-  DepthTexture,
-  HalfFloatType,
-  LinearFilter,
-  LinearMipmapLinearFilter,
-  NearestFilter,
-  RGFormat,
-  type Scene,
-  type SpotLight,
-  UnsignedIntType,
-  type WebGLRenderer,
-  WebGLRenderTarget,
-} from 'three';
-import { FullScreenPass } from './fullScreenPass';
+import { Camera, type Scene, type SpotLight, type WebGLRenderer } from 'three';
 import { type LampUniforms, SHADOWED_LAMPS, setLamp } from './lampUniforms';
 import { LAYER } from './layers';
-import { BLURRED_SIZE, GENTLE, STEEP } from './shaders/softShadow';
+import { NearestDepths } from './nearestDepths';
 
 export interface ShadowedLamp {
   readonly light: SpotLight;
@@ -26,50 +11,21 @@ export interface ShadowedLamp {
   readonly nearest: number;
 }
 
-const blurFragment = /* glsl */ `
-uniform sampler2D depths;
-uniform vec3 range;
-void main() {
-	ivec2 size = textureSize( depths, 0 );
-	int block = max( size.x / ${BLURRED_SIZE}, 1 );
-	ivec2 corner = ivec2( gl_FragCoord.xy ) * block;
-	float A = range.y / ( range.y - range.x );
-	vec2 sum = vec2( 0.0 );
-	for ( int y = 0; y < block; y ++ ) {
-		for ( int x = 0; x < block; x ++ ) {
-			float depth = A * range.x / ( A - texelFetch( depths, corner + ivec2( x, y ), 0 ).r ) - range.z;
-			sum += exp( vec2( ${STEEP.rate}.0, ${GENTLE.rate}.0 ) * ( vec2( ${STEEP.unit}, ${GENTLE.unit} ) - max( depth, 0.0 ) ) );
-		}
-	}
-	gl_FragColor = vec4( sum / float( block * block ), 0.0, 1.0 );
-}
-`;
+/** What may stand between the lamp and a part of the sitter, and of the room, stands this far before it. */
+const BEFORE_SITTER = 0.25;
+const BEFORE_ROOM = 1.2;
+/** Share of the widest penumbra that is looked around. */
+const LOOK = 0.35;
 
-/** A map's depths as plain numbers: the map itself can only be compared with. */
-function depthCopy(size: number): WebGLRenderTarget {
-  const depthTexture = new DepthTexture(size, size, UnsignedIntType);
-  depthTexture.format = DepthFormat;
-  depthTexture.minFilter = NearestFilter;
-  depthTexture.magFilter = NearestFilter;
-  return new WebGLRenderTarget(size, size, { depthTexture });
+/** Widest penumbra behind something that stands `before` a point at a depth, as a share of the map's side. */
+function penumbra({ light, diameter }: ShadowedLamp, depth: number, before: number): number {
+  const mapSide = 2 * depth * Math.tan(light.angle);
+  return (diameter * before) / (depth - before) / mapSide;
 }
-
-const blurredTarget = (): WebGLRenderTarget =>
-  new WebGLRenderTarget(BLURRED_SIZE, BLURRED_SIZE, {
-    format: RGFormat,
-    type: HalfFloatType,
-    minFilter: LinearMipmapLinearFilter,
-    magFilter: LinearFilter,
-    generateMipmaps: true,
-    depthBuffer: false,
-  });
 
 export class ShadowMaps {
-  private readonly blurred = Array.from({ length: SHADOWED_LAMPS }, blurredTarget);
-  private readonly pass = new FullScreenPass<{
-    depths: DepthTexture | null;
-    range: readonly [near: number, far: number, first: number];
-  }>(blurFragment, { depths: null, range: [0, 0, 0] });
+  private readonly nearest = new NearestDepths();
+  private readonly textures = Array.from({ length: SHADOWED_LAMPS }, NearestDepths.texture);
   private readonly onlyShadows = new Camera();
 
   constructor(private readonly uniforms: LampUniforms) {
@@ -80,24 +36,21 @@ export class ShadowMaps {
     renderer.shadowMap.needsUpdate = true;
     renderer.render(scene, this.onlyShadows);
     lamps.forEach((lamp, index) => {
-      const blurred = this.blurred[index];
-      const map = lamp.light.shadow.map?.depthTexture;
-      if (!map || !blurred) return;
-      const copy = depthCopy(lamp.light.shadow.mapSize.x);
-      renderer.initRenderTarget(copy);
-      renderer.copyTextureToTexture(map, copy.depthTexture as DepthTexture);
-      const { near, far } = lamp.light.shadow.camera;
-      this.pass.set({ depths: copy.depthTexture, range: [near, far, lamp.nearest] });
-      this.pass.run(renderer, blurred);
-      copy.dispose();
-      this.uniforms.lampDepths.value[index] = blurred.texture;
+      const texture = this.textures[index];
+      if (!texture) return;
+      const widths = [
+        LOOK * penumbra(lamp, lamp.nearest + 2 * BEFORE_SITTER, BEFORE_SITTER),
+        LOOK * penumbra(lamp, lamp.nearest + 2 * BEFORE_ROOM, BEFORE_ROOM),
+      ] as const;
+      this.nearest.read(renderer, lamp.light, lamp.nearest, widths, texture);
+      this.uniforms.lampDepths.value[index] = texture.texture;
       setLamp(this.uniforms, index, lamp.light, lamp.diameter, lamp.nearest);
     });
     renderer.setRenderTarget(null);
   }
 
   dispose(): void {
-    for (const target of this.blurred) target.dispose();
-    this.pass.dispose();
+    for (const texture of this.textures) texture.dispose();
+    this.nearest.dispose();
   }
 }

@@ -2,7 +2,6 @@
 import {
   FloatType,
   HalfFloatType,
-  LinearFilter,
   NearestFilter,
   NoColorSpace,
   type RenderTargetOptions,
@@ -28,6 +27,8 @@ export interface StillOptions {
   readonly samples?: number;
   /** Rows in a band handed on; the last may be lower. */
   readonly bandHeight?: number;
+  /** Longest side of a tile, pixels; the graphics processor may ask for less. */
+  readonly tileSide?: number;
   readonly signal?: AbortSignal;
   /** Share of the pixels rendered, 0..1. */
   readonly onProgress?: (share: number) => void;
@@ -50,9 +51,8 @@ export class StillInterrupted extends Error {
   override readonly name = 'StillInterrupted';
 }
 
-const SAMPLES = 4;
+const SAMPLES = 8;
 const GOLDEN = 0.6180339887498949;
-const MULTISAMPLES = 4;
 const LONGEST_TILE = 2048;
 /** 32 MiB of RGBA for a row of tiles. */
 const ROW_AREA = 8 * 1024 * 1024;
@@ -80,9 +80,6 @@ class Targets {
       height,
       targetOptions(HalfFloatType, {
         depthBuffer: true,
-        samples: MULTISAMPLES,
-        minFilter: LinearFilter,
-        magFilter: LinearFilter,
       }),
     );
     this.sum = new WebGLRenderTarget(
@@ -128,12 +125,14 @@ class StillRenderer {
     renderer.setClearColor(0x000000, 0);
     renderer.setRenderTarget(this.targets.sum);
     renderer.clear();
+    uniforms.pixelOrigin.value.set(tile.x, this.height - tile.y - tile.height);
     pixelOffsets(this.samples).forEach(([right, up], index) => {
       const turn = (index * 2 * Math.PI * GOLDEN) % (2 * Math.PI);
       uniforms.shadowTurn.value.set(Math.cos(turn), Math.sin(turn));
       this.sample(tile, right, up);
     });
     uniforms.shadowTurn.value.set(1, 0);
+    uniforms.pixelOrigin.value.set(0, 0);
     this.output.develop(this.targets.sum.texture, this.targets.print);
     renderer.readRenderTargetPixels(this.targets.print, 0, 0, tile.width, tile.height, into);
     renderer.setRenderTarget(null);
@@ -178,7 +177,10 @@ export async function* renderStill(
   height: number,
   options: StillOptions = {},
 ): AsyncGenerator<Uint8Array<ArrayBuffer>, void, undefined> {
-  const side = Math.min(LONGEST_TILE, subject.renderer.capabilities.maxTextureSize);
+  const side = Math.min(
+    options.tileSide ?? LONGEST_TILE,
+    subject.renderer.capabilities.maxTextureSize,
+  );
   const rows = planTiles(width, height, { side, rowArea: ROW_AREA });
   const tiles = rows.flat();
   const largest: Tile = {

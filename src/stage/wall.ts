@@ -44,16 +44,6 @@ export interface Todo {
   readonly letters: readonly Letter[];
 }
 
-/** Whether two cameras draw the same picture, whether or not they are the same object. */
-export const sameCamera = (a: Camera, b: Camera): boolean =>
-  a === b ||
-  (a.tilt === b.tilt &&
-    a.position.every((value, axis) => value === b.position[axis]) &&
-    a.frustum.left === b.frustum.left &&
-    a.frustum.right === b.frustum.right &&
-    a.frustum.bottom === b.frustum.bottom &&
-    a.frustum.top === b.frustum.top);
-
 /** Do two cameras draw the same? Compared by value: an edit elsewhere makes new, equal cameras. */
 const sameView = (a: Camera, b: Camera): boolean =>
   a === b ||
@@ -134,16 +124,16 @@ export class Wall {
     if (clear) this.clearAll();
     if (letters.length === 0) return letters;
     if (isLit(hanging.setting.look)) this.prepare(scene, lamps);
-    const show = (camera: Camera, rect: Rect, from: number) => {
+    const show = (camera: Camera, rect: Rect, from: number, to: number) => {
       aim(this.camera, camera, depthRange(camera, sitter, room));
-      this.open(rect, from, hanging);
+      this.open(rect, from, to, hanging);
       drawLook(this.renderer, scene, this.camera, materials, hanging.setting.look);
       this.renders += 1;
     };
     for (const { letter, camera, rect, second } of hanging.pictures) {
       if (!letters.includes(letter)) continue;
-      show(camera, rect, 0);
-      if (second) show(second.camera, rect, second.from);
+      show(camera, rect, 0, second?.from ?? 1);
+      if (second) show(second.camera, rect, second.from, 1);
     }
     this.renderer.setScissorTest(false);
     return letters;
@@ -155,16 +145,16 @@ export class Wall {
     this.renderer.clear();
   }
 
-  /** Makes a picture's rectangle the viewport, and the part of it right of `from` the only one drawn on. */
-  private open(rect: Rect, from: number, { scale, height }: Hanging): void {
+  /** Makes a picture's rectangle the viewport, and its part between two shares of the width the one drawn on. */
+  private open(rect: Rect, from: number, to: number, { scale, height }: Hanging): void {
     const { renderer } = this;
     const ratio = renderer.getPixelRatio();
     const set = ({ x, y, width, height: high }: Rect) =>
       [x / ratio, y / ratio, width / ratio, high / ratio] as const;
     const port = viewportOf(rect, scale, height);
-    const skipped = Math.round(from * port.width);
+    const [start, end] = [Math.round(from * port.width), Math.round(to * port.width)];
     renderer.setViewport(...set(port));
-    renderer.setScissor(...set({ ...port, x: port.x + skipped, width: port.width - skipped }));
+    renderer.setScissor(...set({ ...port, x: port.x + start, width: end - start }));
     renderer.setScissorTest(true);
     renderer.setClearColor(0x000000, 1);
     renderer.clear();

@@ -10,7 +10,7 @@ export const HALL = { halfWidth: 3.6, height: 3.5, depth: 10 } as const;
 export const WALL_BOARD = 0.2;
 
 const FLOOR_BOARD = 0.14;
-const PAINT = 0.4;
+const PAINT = 0.35;
 /** Light that reaches the bottom of a groove. */
 const SUNK_SHADE = 0.3;
 const PLASTER = grey(0.42);

@@ -6,38 +6,27 @@
  * not asked. Depths are compared with the plane of the surface itself, so that a wide filter does not
  * darken a slanted surface.
  */
-const RIM_TAPS = 5;
-const INNER_TAPS = 15;
-/** Side of the blurred copy, texels. */
-export const BLURRED_SIZE = 256;
-
-/** Exponential of a depth before which things stand, kept within the range of a half float. */
-export interface Falloff {
-  /** Per metre. */
-  readonly rate: number;
-  /** Depth behind the lamp's first caster at which the exponential is 1, metres. */
-  readonly unit: number;
-}
-/** Steep for the sitter, whose parts are centimetres apart; gentle for what stands in the room. */
-export const STEEP: Falloff = { rate: 45, unit: 0.22 };
-export const GENTLE: Falloff = { rate: 6, unit: 1.6 };
+const RIM_TAPS = 4;
+const INNER_TAPS = 12;
 /** Receivers farther than this behind the first caster are in the room. */
 const SITTER_DEPTH = 0.55;
 
-const disc = (count: number, radiusOf: (share: number) => number): string =>
+/**
+ * One comparison for each of the points spread evenly over a disc by the golden angle. Written out, not
+ * looped over an array: an array of constants indexed by a loop is copied at every pixel.
+ */
+const taps = (count: number, radiusOf: (share: number) => number): string =>
   Array.from({ length: count }, (_, i) => {
     const radius = radiusOf((i + 0.5) / count);
     const angle = i * 2.399963229728653;
-    return `vec2( ${(radius * Math.cos(angle)).toFixed(5)}, ${(radius * Math.sin(angle)).toFixed(5)} )`;
-  }).join(', ');
-
-const depthFrom = (falloff: Falloff, channel: string): string =>
-  `${falloff.unit} - log( max( ${channel}, 1e-7 ) ) / ${falloff.rate.toFixed(1)}`;
+    const [x, y] = [radius * Math.cos(angle), radius * Math.sin(angle)];
+    return `\tlit += litAt( compared, at, slope, turned * vec2( ${x.toFixed(5)}, ${y.toFixed(5)} ) );`;
+  }).join('\n');
 
 export const softShadowFragment = /* glsl */ `
 #if NUM_SPOT_LIGHT_SHADOWS > 0
 
-// Means of exp( rate * ( unit - depth + lampFirst ) ), steep and gentle; coarser levels average wider.
+// How far behind lampFirst the nearest things around a point stand: around the sitter, in the room. Metres.
 uniform sampler2D lampDepths[ NUM_SPOT_LIGHT_SHADOWS ];
 // World to lamp axes.
 uniform mat3 lampAxes[ NUM_SPOT_LIGHT_SHADOWS ];
@@ -47,9 +36,12 @@ uniform vec4 lampOptics[ NUM_SPOT_LIGHT_SHADOWS ];
 uniform float lampFirst[ NUM_SPOT_LIGHT_SHADOWS ];
 // Cosine and sine of a turn of the sampling discs.
 uniform vec2 shadowTurn;
+// Where a tile lies in its picture, pixels.
+uniform vec2 pixelOrigin;
 
-const vec2 RIM[ ${RIM_TAPS} ] = vec2[]( ${disc(RIM_TAPS, () => 0.94)} );
-const vec2 INNER[ ${INNER_TAPS} ] = vec2[]( ${disc(INNER_TAPS, (share) => 0.9 * Math.sqrt(share))} );
+float litAt( sampler2DShadow compared, vec3 at, vec2 slope, vec2 offset ) {
+	return texture( compared, vec3( at.xy + offset, at.z + dot( slope, offset ) ) );
+}
 
 float softShadow( sampler2DShadow compared, sampler2D depths, mat3 axes, vec4 optics, float first, vec4 coord, vec2 mapSize, vec3 normal ) {
 	vec3 at = coord.xyz / coord.w;
@@ -74,28 +66,24 @@ float softShadow( sampler2DShadow compared, sampler2D depths, mat3 axes, vec4 op
 	float perMetre = optics.x / depth;
 	float halfSource = 0.5 * optics.w;
 	float reach = clamp( depth - first, 0.05, 0.8 * depth );
-	float search = 0.35 * halfSource * reach / ( depth - reach ) * perMetre;
-	vec2 blurred = textureLod( depths, at.xy, max( log2( search * ${BLURRED_SIZE}.0 ), 0.5 ) ).rg;
-	float stands = reach < ${SITTER_DEPTH} ? ${depthFrom(STEEP, 'blurred.r')} : ${depthFrom(GENTLE, 'blurred.g')};
+	vec2 nearest = texture2D( depths, at.xy ).rg;
+	float stands = reach < ${SITTER_DEPTH} ? nearest.r : nearest.g;
+	// What stands nearest here is this surface itself: nothing shades it.
+	if ( reach - stands < 0.001 ) return 1.0;
 	float height = clamp( reach - stands, 0.004, reach );
 
 	float texels = mapSize.x * halfSource * height / ( depth - height ) * perMetre;
 	// A filter too wide for its taps to overlap is turned from pixel to pixel.
-	float angle = smoothstep( 6.0, 9.0, texels ) * 6.283185 * interleavedGradientNoise( gl_FragCoord.xy );
+	float angle = smoothstep( 6.0, 9.0, texels ) * 6.283185 * interleavedGradientNoise( gl_FragCoord.xy + pixelOrigin );
 	float width = max( texels, 1.2 ) / mapSize.x;
 	mat2 turned = width * mat2( shadowTurn.x, shadowTurn.y, - shadowTurn.y, shadowTurn.x );
 	if ( angle > 0.0 ) turned = turned * mat2( cos( angle ), sin( angle ), - sin( angle ), cos( angle ) );
 
+	at.z -= bias;
 	float lit = 0.0;
-	for ( int i = 0; i < ${RIM_TAPS}; i ++ ) {
-		vec2 offset = turned * RIM[ i ];
-		lit += texture( compared, vec3( at.xy + offset, at.z + dot( slope, offset ) - bias ) );
-	}
+${taps(RIM_TAPS, () => 0.94)}
 	if ( lit < 0.001 || lit > ${RIM_TAPS - 0.001} ) return lit / ${RIM_TAPS}.0;
-	for ( int i = 0; i < ${INNER_TAPS}; i ++ ) {
-		vec2 offset = turned * INNER[ i ];
-		lit += texture( compared, vec3( at.xy + offset, at.z + dot( slope, offset ) - bias ) );
-	}
+${taps(INNER_TAPS, (share) => 0.9 * Math.sqrt(share))}
 	return lit / ${RIM_TAPS + INNER_TAPS}.0;
 }
 

@@ -189,6 +189,12 @@ void RE_Direct_Surface( ${signature} ) {${direct[surface]}}
     '#include <lights_fragment_maps>',
     eye ? mirroredFill : roughFill,
   );
+  // Into a float target the light goes undithered: the output pass dithers the encoded picture.
+  fragment = replaceOnce(
+    fragment,
+    '#include <dithering_fragment>',
+    '#ifdef TONE_MAPPING\n#include <dithering_fragment>\n#endif',
+  );
   if (hair) fragment = insertAfter(fragment, '#include <normal_fragment_maps>', strandSetup);
   shader.fragmentShader = replaceOnce(fragment, '#include <lights_fragment_begin>', lampLoop());
   if (hair) {
