@@ -40,11 +40,11 @@ export function bodyParts(shape: BodyShape): readonly BodyPart[] {
       substance: 'top',
       field: top(f),
       grid: {
-        x: mirroredAxis(outer, cells(3.4, 2.4, [[0, 95]])),
+        x: mirroredAxis(outer, cells(3.8, 2.4, [[0, 95]])),
         y: axis(
           Math.min(hem, wrist[1]) - 30,
           notch + 130,
-          cells(3.6, 1.6, [
+          cells(4, 1.6, [
             [notch + 10, 85],
             [hem + SEAM, 7],
             [cuffEnd(f) + SEAM, 7],
@@ -52,7 +52,7 @@ export function bodyParts(shape: BodyShape): readonly BodyPart[] {
             [cuffEnd(f), 4],
           ]),
         ),
-        z: axis(-275, 70, cells(3.4, 2.6, [[-110, 70]])),
+        z: axis(-275, 70, cells(3.8, 2.6, [[-110, 70]])),
       },
     },
     {

@@ -77,7 +77,10 @@ function cloth(f: Figure, skin: Field, opening: Field): Field {
     const ax = softAbs(x);
     let d = body(x, y, z);
     // Below the neckline the skin sinks away: from there on the body is this folder's own.
-    if (y > nearNeck) d = smoothMin(d, skin(x, y, z) + 80 * step(-4, -90, opening(x, y, z)), 30);
+    if (y > nearNeck) {
+      const up = opening(x, y, z);
+      if (up > -90) d = smoothMin(d, skin(x, y, z) + 80 * step(-4, -90, up), 30);
+    }
     d -= f.cloth;
     if (y < shoulder[1]) d = smoothMin(d, drop(x, y, z), 30);
     if (y < hem + 60) d = smoothMax(d + 0.9 * bell(y - hem - SEAM, 2.2), hem - y, 3);
