@@ -156,7 +156,9 @@ export function Stage(props: StageProps) {
     () => (letters: readonly Letter[]) => (latest.current.onDrawn ?? nothing)(letters),
   );
 
-  const { pictures, sitter, light, room, look = 'photo', landmarks = NO_LANDMARKS } = props;
+  const { pictures, sitter, look = 'photo', landmarks = NO_LANDMARKS } = props;
+  const light = useEqual(props.light);
+  const room = useEqual(props.room);
   useLayoutEffect(() => {
     if (!mounted || !size || size.width < 1 || size.height < 1) return;
     const scene: Omit<StageSceneProps, 'scale'> = {
@@ -175,6 +177,13 @@ export function Stage(props: StageProps) {
   }, [mounted, size, pictures, sitter, light, room, look, landmarks, generation, onReady, onDrawn]);
 
   return <div ref={host} style={{ position: 'absolute', inset: 0, pointerEvents: 'none' }} />;
+}
+
+/** The first object of equal ones: an edit elsewhere may make a new, equal light or room. */
+function useEqual<T extends object>(value: T): T {
+  const kept = useRef(value);
+  if (JSON.stringify(kept.current) !== JSON.stringify(value)) kept.current = value;
+  return kept.current;
 }
 
 /** Sizes the buffer for the element; returns the buffer pixels per CSS pixel that were really given. */

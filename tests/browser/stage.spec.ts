@@ -1,0 +1,107 @@
+/**
+ * The pictures themselves: nothing is drawn without need, greys are neutral, and a still is the picture
+ * that the screen shows, however it is cut into tiles.
+ */
+import type { StillOptions } from '../../src/stage';
+import { type App, expect, test } from './fixture';
+import type { Image } from './image';
+
+/** Renders a picture's still in the page. */
+async function still(
+  app: App,
+  letter: string,
+  width: number,
+  height: number,
+  options: Pick<StillOptions, 'samples' | 'tileSide' | 'bandHeight'>,
+): Promise<Image> {
+  const text = await app.page.evaluate(
+    async ([wanted, wide, high, how]) => {
+      const hook = window.standpoint;
+      const shown = hook?.pictures.find(({ resolved }) => resolved.letter === wanted);
+      if (!hook?.stage || !shown) throw new Error(`no picture ${wanted}`);
+      let binary = '';
+      for await (const band of hook.stage.renderPicture(shown.resolved.camera, wide, high, how))
+        for (let i = 0; i < band.length; i += 0x8000)
+          binary += String.fromCharCode(...band.subarray(i, i + 0x8000));
+      return btoa(binary);
+    },
+    [letter, width, height, options] as const,
+  );
+  return { width, height, data: new Uint8Array(Buffer.from(text, 'base64')) };
+}
+
+/** Greatest difference in a channel, pixel by pixel. */
+function apart(a: Image, b: Image): number[] {
+  expect([a.width, a.height, a.data.length]).toEqual([b.width, b.height, b.data.length]);
+  return Array.from({ length: a.width * a.height }, (_, i) =>
+    Math.max(
+      ...[0, 1, 2].map((c) =>
+        Math.abs((a.data[4 * i + c] as number) - (b.data[4 * i + c] as number)),
+      ),
+    ),
+  );
+}
+
+const share = (values: readonly number[], counts: (value: number) => boolean): number =>
+  values.filter(counts).length / values.length;
+
+test('nothing is drawn while nothing changes, and one standpoint moves one picture', async ({
+  app,
+}) => {
+  const before = await app.page.evaluate(async () => {
+    const counts = window.standpoint?.stage?.counts();
+    for (let i = 0; i < 60; i++) await new Promise(requestAnimationFrame);
+    return [counts, window.standpoint?.stage?.counts()];
+  });
+  expect(before[1]).toEqual(before[0]);
+  await app.handle('B').focus();
+  await app.redrawn(() => app.page.keyboard.press('ArrowLeft'));
+  const after = await app.page.evaluate(() => window.standpoint?.stage?.counts());
+  expect(after?.renders).toBe((before[0]?.renders ?? 0) + 1);
+  expect(after?.shadowUpdates).toBe(before[0]?.shadowUpdates);
+});
+
+test('grey paint under the studio’s lamps is neutral', async ({ app }) => {
+  const { width, height, data } = await app.pixels('B');
+  // Picture B looks past the head at nothing but the painted wall in its upper corners.
+  for (let y = 4; y < height / 16; y++)
+    for (const x of [6, Math.round(width / 12), width - Math.round(width / 12), width - 6]) {
+      const at = 4 * (y * width + x);
+      const channels = [...data.subarray(at, at + 3)];
+      expect(Math.max(...channels) - Math.min(...channels)).toBeLessThanOrEqual(2);
+      expect(Math.max(...channels)).toBeGreaterThan(30);
+    }
+});
+
+test('a still is the picture on the screen', async ({ app }) => {
+  const shown = await app.pixels('A');
+  const saved = await still(app, 'A', shown.width, shown.height, { samples: 1 });
+  const off = apart(shown, saved);
+  // Each is rounded to 8 bits with a dither of half a step, so two may lie between them; edges differ
+  // because the screen averages four samples there.
+  expect(share(off, (value) => value <= 2)).toBeGreaterThan(0.94);
+  const means = [shown, saved].map(({ data }) => data.reduce((a, b) => a + b, 0) / data.length);
+  expect(Math.abs((means[0] as number) - (means[1] as number))).toBeLessThan(0.5);
+});
+
+test('tiles join without seams', async ({ app }) => {
+  const { width, height } = await app.pixels('A');
+  const whole = await still(app, 'A', width, height, { samples: 2 });
+  const side = Math.ceil(width / 3);
+  const tiled = await still(app, 'A', width, height, {
+    samples: 2,
+    tileSide: side,
+    bandHeight: 64,
+  });
+  const off = apart(whole, tiled);
+  const differing = off.flatMap((value, i) => (value > 2 ? [i] : []));
+  expect(differing.length / off.length).toBeLessThanOrEqual(0.001);
+  const tile = width / Math.ceil(width / side);
+  const atSeams = differing.filter((i) => {
+    const column = i % width;
+    return (
+      Math.abs(column - Math.round(column / tile) * tile) <= 1 && column > 1 && column < width - 2
+    );
+  });
+  expect(atSeams.length).toBeLessThanOrEqual(2 + 0.1 * differing.length);
+});
