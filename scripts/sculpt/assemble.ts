@@ -1,14 +1,17 @@
 import { REGION, type Substance } from '../../src/sitter/types';
 import type { Asset, AssetMesh } from './asset';
+import { figure } from './body/figure';
+
 import { bodyParts, wholeBody } from './body/parts';
 import { BODY_SHAPES } from './body/shape';
+import { topOpening } from './body/top';
 import type { Field } from './field';
 import type { HairStyleName } from './hair';
 import { skinGrid } from './head/grid';
 import { type HeadParts, headParts } from './head/parts';
 import { SHAPES } from './head/shape';
 import type { TriangleMesh } from './mesh';
-import { polygonise } from './nets';
+import { type Grid, polygonise } from './nets';
 import { openness } from './occlusion';
 import { bodyPlaces, headPlaces, type Placed } from './places';
 import { compact, leftHalf, mirrored, simplify } from './simplify';
@@ -21,19 +24,22 @@ export type Sex = (typeof SEXES)[number];
 export interface Detail {
   /** Cell over the face, mm. */
   readonly fine: number;
+  /** Body and hair are cut at every so-manyth plane of their grids. */
+  readonly every: number;
   /** Triangles to keep, by mesh name (both halves). */
   readonly triangles: Readonly<Record<string, number>>;
 }
 
 export const FULL_DETAIL: Detail = {
   fine: 0.9,
+  every: 1,
   triangles: {
-    skin: 60_000,
-    hair: 8_000,
-    top: 16_000,
-    trousers: 5_000,
-    hands: 9_000,
-    shoes: 3_500,
+    skin: 50_000,
+    hair: 7_000,
+    top: 13_000,
+    trousers: 4_000,
+    hands: 7_000,
+    shoes: 3_000,
   },
 };
 
@@ -43,8 +49,15 @@ const HAIR: Readonly<Record<Sex, readonly HairStyleName[]>> = {
   male: ['short'],
 };
 
-/** Skin this deep under cloth is never seen, mm. */
-const HIDDEN = 9;
+/** Skin this far below the neckline is never seen, mm. */
+const HIDDEN = 30;
+/** Skin this far below it must not show through the cloth either, mm. */
+const COVERED = 9;
+/** Skin nearer to the cloth's outside than this would show through once it is simplified, mm. */
+const CLOTH = 2.5;
+
+/** Taken as this program starts: sources edited while it runs are not what it ran. */
+const SOURCE = sourceHash();
 
 const byte = (share: number): number => Math.round(255 * Math.min(1, Math.max(0, share)));
 
@@ -60,6 +73,13 @@ function sample(
       [N[3 * v], N[3 * v + 1], N[3 * v + 2]] as [number, number, number],
     ),
   );
+}
+
+/** A coarser grid over the same space. */
+function thinned(grid: Grid, every: number): Grid {
+  const thin = (planes: Float64Array): Float64Array =>
+    planes.filter((_, i) => i % every === 0 || i === planes.length - 1);
+  return { x: thin(grid.x), y: thin(grid.y), z: thin(grid.z) };
 }
 
 /** A part simplified half by half, with the places that landmarks hold. */
@@ -105,7 +125,11 @@ export async function assemble(sex: Sex, detail: Detail): Promise<Asset> {
     for (const [name, vertex] of Object.entries(found)) places[name] = [meshes.length, vertex];
   };
 
-  const skin = visibleSkin(polygonise(parts.skin, skinGrid(shape, detail.fine)), cloth);
+  const skin = visibleSkin(
+    polygonise(parts.skin, skinGrid(shape, detail.fine)),
+    topOpening(figure(body)),
+    cloth,
+  );
   const face = await halved(
     skin,
     detail.triangles.skin ?? 0,
@@ -123,7 +147,7 @@ export async function assemble(sex: Sex, detail: Detail): Promise<Asset> {
   const open = openness(air, 1);
   const found = bodyPlaces(body);
   for (const part of clothed) {
-    const whole = polygonise(part.field, part.grid);
+    const whole = polygonise(part.field, thinned(part.grid, detail.every));
     const cut = await halved(whole, detail.triangles[part.name] ?? 4_000, (half) =>
       found.on(part.name, half),
     );
@@ -140,7 +164,7 @@ export async function assemble(sex: Sex, detail: Detail): Promise<Asset> {
   meshes.push(hairs('fringe', 'brows', parts.fringe()));
   for (const name of HAIR[sex]) {
     const style = parts.hair[name];
-    const volume = polygonise(style.volume, style.grid);
+    const volume = polygonise(style.volume, thinned(style.grid, detail.every));
     const { mesh } = await halved(volume, detail.triangles.hair ?? 0, () => ({}));
     meshes.push(hairs(`hair-${name}`, 'hair', { ...mesh, shade: 0.5 }));
     meshes.push(hairs(`hair-${name}-locks`, 'hair', style.locks()));
@@ -154,7 +178,7 @@ export async function assemble(sex: Sex, detail: Detail): Promise<Asset> {
     guides,
     anchors: found.anchors,
     body: body.mm,
-    source: sourceHash(),
+    source: SOURCE,
   };
 }
 
@@ -165,13 +189,13 @@ function hairs(
   mesh: TriangleMesh & { readonly shade: number | Float32Array },
 ): AssetMesh {
   const count = mesh.positions.length / 3;
-  const { positions, normals, indices, shade } = mesh;
+  const { positions, normals, shade } = mesh;
   return {
     name,
     substance,
     positions,
     normals,
-    indices,
+    indices: facingNormals(mesh),
     openness: new Uint8Array(count).fill(255),
     regions: new Uint8Array(count),
     masks: {
@@ -182,16 +206,38 @@ function hairs(
   };
 }
 
-/** The skin without what lies deep under cloth. */
-function visibleSkin(mesh: TriangleMesh, cloth: Field): TriangleMesh {
-  const { positions: P, indices: I } = mesh;
-  const hidden = sample(mesh, ([x, y, z]) => (y < -100 && cloth(x, y, z) < -HIDDEN ? 1 : 0));
+/** Triangles counter-clockwise seen from where their vertices' normals point. */
+function facingNormals({ positions: P, normals: N, indices: I }: TriangleMesh): Uint32Array {
+  const out = I.slice();
+  for (let t = 0; t < I.length; t += 3) {
+    const [a, b, c] = [I[t], I[t + 1], I[t + 2]] as [number, number, number];
+    const edge = (v: number): number[] =>
+      [0, 1, 2].map((j) => (P[3 * v + j] as number) - (P[3 * a + j] as number));
+    const [u, w] = [edge(b), edge(c)] as [number[], number[]];
+    const dot = [0, 1, 2].reduce((sum, j) => {
+      const [k, l] = [(j + 1) % 3, (j + 2) % 3];
+      const normal = (u[k] as number) * (w[l] as number) - (u[l] as number) * (w[k] as number);
+      return sum + normal * (N[3 * a + j] as number);
+    }, 0);
+    if (dot < 0) out.set([a, c, b], t);
+  }
+  return out;
+}
+
+/** The skin without what lies under the top, below its neckline. */
+function visibleSkin(mesh: TriangleMesh, aboveEdge: Field, cloth: Field): TriangleMesh {
+  const { indices: I } = mesh;
+  const hidden = sample(mesh, ([x, y, z]) => {
+    if (y > -100) return 0;
+    const above = aboveEdge(x, y, z);
+    return above < -HIDDEN || (above < -COVERED && cloth(x, y, z) > -CLOTH) ? 1 : 0;
+  });
   const kept: number[] = [];
   for (let t = 0; t < I.length; t += 3) {
     const triangle = [I[t], I[t + 1], I[t + 2]] as [number, number, number];
     if (!triangle.every((v) => hidden[v])) kept.push(...triangle);
   }
-  return P.length ? compact(mesh, Uint32Array.from(kept)).mesh : mesh;
+  return compact(mesh, Uint32Array.from(kept)).mesh;
 }
 
 /** Shares whose borders must not saw-tooth. */

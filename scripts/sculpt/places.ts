@@ -1,8 +1,8 @@
-import { landmarksFor } from '../../src/sitter/landmarks';
-import { LANDMARKS, MIDLINE_LANDMARKS, type PairedLandmark } from '../../src/sitter/types';
+import { LANDMARKS, MIDLINE_LANDMARKS } from '../../src/sitter/types';
 import type { Asset, Place } from './asset';
 import { figure } from './body/figure';
 import { arm } from './body/limbs';
+import { bodySeeds } from './body/seeds';
 import type { BodyShape } from './body/shape';
 import { trunk } from './body/trunk';
 import type { Point } from './field';
@@ -35,7 +35,6 @@ const EXTREMES: Readonly<Partial<Record<HeadLandmark, PickRule>>> = {
   labrale_inferius: { toward: FRONT, reach: 2.5 },
   pogonion: { toward: FRONT, reach: 6 },
   menton: { toward: DOWN, reach: 6 },
-  alare: { toward: OUT, reach: 5 },
   zygion: { toward: OUT, reach: 8 },
   euryon: { toward: OUT, reach: 7 },
   superaurale: { toward: UP, reach: 4 },
@@ -67,6 +66,12 @@ export function headPlaces(
       paired: !midline,
     };
   }
+  // The back of the head's lower slope, which follows the back of the head and not the nape.
+  const back = all.opisthocranion;
+  found.inion = {
+    vertex: pickVertex(half, [0, back[1] - 45, back[2] + 10], { midline: true, reach: 20 }),
+    paired: false,
+  };
   // The head behind the ear's rim, where ear protrusion is measured from; the root of the nose.
   const rim = all.postaurale;
   const behind = pickVertex(half, [0.88 * rim[0], rim[1], rim[2] - 12], {
@@ -84,11 +89,7 @@ export function bodyPlaces(shape: BodyShape) {
   const f = figure(shape);
   const { mm } = shape;
   const { wrist } = f.joints;
-  const landmarks = landmarksFor(mm);
-  const seed = (name: PairedLandmark): Point => {
-    const [x, y, z] = landmarks[`${name}_left`];
-    return [1000 * x, 1000 * y, 1000 * z];
-  };
+  const seed = bodySeeds(shape);
   const pick = (half: TriangleMesh, seed: Point, rule: PickRule = {}): Placed => ({
     vertex: pickVertex(half, seed, { reach: 40, ...rule }),
     paired: !rule.midline,
@@ -104,9 +105,9 @@ export function bodyPlaces(shape: BodyShape) {
   });
   const on: Record<string, (half: TriangleMesh) => Record<string, Placed>> = {
     top: (half) => ({
-      acromion: pick(half, seed('acromion')),
-      deltoid: pick(half, seed('deltoid'), toward(OUT, 30)),
-      elbow: pick(half, seed('elbow')),
+      acromion: pick(half, seed.acromion),
+      deltoid: pick(half, seed.deltoid),
+      elbow: pick(half, seed.elbow),
       ...ring(half, 'chest', chest, mm.chest_breadth / 2, [20, -210]),
       bust: pick(half, [f.by(70, 80), chest, 25]),
       ...ring(half, 'waist', waist, mm.waist_breadth / 2, [20, -200]),
@@ -116,11 +117,11 @@ export function bodyPlaces(shape: BodyShape) {
       buttock: pick(half, [70, hip, -230], toward(BACK, 60)),
       hip_front: pick(half, [60, hip, 10]),
       crotch: pick(half, [0, f.y(mm.crotch_height), -110], { midline: true, reach: 70 }),
-      knee: pick(half, seed('knee')),
+      knee: pick(half, seed.knee),
     }),
     hands: (half) => ({
-      wrist: pick(half, seed('wrist')),
-      fingertip: pick(half, seed('fingertip'), toward(DOWN, 30)),
+      wrist: pick(half, seed.wrist),
+      fingertip: pick(half, seed.fingertip, toward(DOWN, 8)),
       knuckle_front: pick(half, [wrist[0], wrist[1] - 0.5 * mm.hand_length, wrist[2] + 60]),
       knuckle_back: pick(half, [wrist[0], wrist[1] - 0.5 * mm.hand_length, wrist[2] - 40]),
     }),

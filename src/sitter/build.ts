@@ -1,14 +1,14 @@
 import { colourMesh } from './colours';
+import type { ClothedDimension } from './extents';
 import { landmarksFor } from './landmarks';
-import { morph } from './morph';
+import { easeOf, morph } from './morph';
 import { unitAreaNormals, warpedNormals } from './normals';
 import { posedLandmarks, posing } from './pose';
 import { type Changes, resolveDimensions } from './resolve';
-import type { Sculpture, SculptureMesh } from './sculpture';
+import type { Place, Sculpture, SculptureMesh } from './sculpture';
 import {
   DIMENSIONS,
   type Dimensions,
-  LANDMARKS,
   type Landmarks,
   type Pose,
   type Sitter,
@@ -47,6 +47,14 @@ function keptFor(sculpture: Sculpture): Kept {
   return fresh;
 }
 
+/** A sitter with what measuring it needs besides. */
+export interface BuiltSitter extends Sitter {
+  /** Places that steer the warp: [mesh index, vertex index]. */
+  readonly guideVertices: Readonly<Record<string, readonly [number, number]>>;
+  /** How much the cloth stands off the body, metres, by dimension. */
+  readonly ease: Readonly<Record<ClothedDimension, number>>;
+}
+
 /** Hair meshes are named hair-<style>, hair-<style>-locks; a sitter wears one style. */
 const worn = (mesh: SculptureMesh, hair: string): boolean =>
   mesh.substance !== 'hair' || mesh.name === `hair-${hair}` || mesh.name === `hair-${hair}-locks`;
@@ -61,7 +69,7 @@ export function buildSitter(
   model: Pick<SitterModel, 'dimensions' | 'colours' | 'hair'>,
   changes: Changes = {},
   pose: Pose = UPRIGHT,
-): Sitter {
+): BuiltSitter {
   const own = Object.fromEntries(
     DIMENSIONS.map((name) => [name, model.dimensions[name].mm]),
   ) as Dimensions;
@@ -85,16 +93,17 @@ export function buildSitter(
       regions: mesh.regions,
     });
   });
+  const placed = (places: Readonly<Record<string, Place>>): Record<string, Place> =>
+    Object.fromEntries(
+      Object.entries(places).map(([name, [m, v]]) => [name, [indexOf.get(m) as number, v]]),
+    );
   return {
     dimensions: upright.dimensions,
     landmarks: posedLandmarks(upright.landmarks, posed),
     meshes,
-    landmarkVertices: Object.fromEntries(
-      LANDMARKS.map((name) => {
-        const [m, v] = sculpture.landmarks[name];
-        return [name, [indexOf.get(m) as number, v] as const];
-      }),
-    ) as unknown as Sitter['landmarkVertices'],
+    landmarkVertices: placed(sculpture.landmarks) as Sitter['landmarkVertices'],
+    guideVertices: placed(sculpture.guides),
+    ease: easeOf(sculpture),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../optics/types';
+import { earOf } from './ears';
 import { fromFloor } from './landmarks-body';
 import { positionAt, type Sculpture } from './sculpture';
 import type { Dimensions, LandmarkName, Landmarks } from './types';
@@ -7,7 +8,7 @@ import type { Dimensions, LandmarkName, Landmarks } from './types';
 export interface Control {
   readonly name: string;
   readonly from: Vec3;
-  /** Metres, for a person's dimensions (mm), their landmarks, and small corrections (m). */
+  /** Metres, for a person's dimensions (mm) and landmarks (m). */
   readonly to: (person: Person) => Vec3;
 }
 
@@ -15,11 +16,6 @@ export interface Person {
   readonly dimensions: Dimensions;
   readonly landmarks: Landmarks;
 }
-
-/** Moved as a rigid piece instead: they stand free of the head. */
-const FREE_OF_THE_HEAD = new Set<string>(
-  ['superaurale', 'postaurale'].flatMap((n) => [`${n}_left`, `${n}_right`]),
-);
 
 /**
  * Points around each eyeball, metres from its pupil (x away from the midline): they move with the
@@ -43,8 +39,8 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
   const at = (name: LandmarkName): Vec3 => positionAt(sculpture.meshes, sculpture.landmarks[name]);
   const controls: Control[] = [];
   for (const name of Object.keys(sculpture.landmarks) as LandmarkName[])
-    if (!FREE_OF_THE_HEAD.has(name))
-      controls.push({ name, from: at(name), to: ({ landmarks }) => landmarks[name] });
+    controls.push({ name, from: at(name), to: ({ landmarks }) => landmarks[name] });
+  controls.push(...earControls(sculpture));
   for (const side of ['left', 'right'] as const)
     for (const [k, offset] of GLOBE.entries()) {
       const pupil = `pupil_${side}` as const;
@@ -58,7 +54,7 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
   const follow = follower(sculpted);
   for (const [name, place] of Object.entries(sculpture.guides)) {
     const from = positionAt(sculpture.meshes, place);
-    const to = headGuide(name, from, at) ?? follow(name, from);
+    const to = headGuide(sculpture, name, from) ?? follow(name, from);
     controls.push({ name, from, to });
   }
   for (const [name, from] of Object.entries(sculpture.anchors))
@@ -66,21 +62,41 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
   return controls;
 }
 
+/** Points over both ears that keep the ears' form. */
+function earControls(sculpture: Sculpture): Control[] {
+  const ear = earOf(sculpture);
+  return ear.points.flatMap((from, k) =>
+    [1, -1].map(
+      (side): Control => ({
+        name: `ear ${k} ${side > 0 ? 'left' : 'right'}`,
+        from: [side * from[0], from[1], from[2]],
+        to: ({ landmarks }) => {
+          const [x, y, z] = ear.map(landmarks)(from);
+          return [side * x, y, z];
+        },
+      }),
+    ),
+  );
+}
+
 /** Guides on the head whose place is a dimension's definition. */
-function headGuide(
-  name: string,
-  from: Vec3,
-  at: (name: LandmarkName) => Vec3,
-): Control['to'] | undefined {
+function headGuide(sculpture: Sculpture, name: string, from: Vec3): Control['to'] | undefined {
+  const at = (landmark: LandmarkName): Vec3 =>
+    positionAt(sculpture.meshes, sculpture.landmarks[landmark]);
   const sign = signOf(name);
   const side = sideOf(name);
   if (name.startsWith('retroauriculare')) {
     // Where ear protrusion is measured from; it keeps its place behind the tragion.
     const behind = minus(from, at(`tragion_${side}`));
+    const ear = earOf(sculpture);
     return ({ dimensions: d, landmarks: l }) => {
       const [, y, z] = plus(l[`tragion_${side}`], behind);
-      return [l[`postaurale_${side}`][0] - (sign * d.ear_protrusion) / 1000, y, z];
+      return [sign * (ear.map(l)(ear.outermost)[0] - d.ear_protrusion / 1000), y, z];
     };
+  }
+  if (name === 'inion') {
+    const below = minus(from, at('opisthocranion'));
+    return ({ landmarks: l }) => plus(l.opisthocranion, below);
   }
   if (name.startsWith('nasal_root'))
     return ({ dimensions: d, landmarks: l }) => [
@@ -144,26 +160,31 @@ function follower(sculpted: Person): (name: string, from: Vec3) => Control['to']
       const half = (dimension: keyof Dimensions): number => (d[dimension] - own[dimension]) / 2000;
       const shift = l.acromion_left[2] - b.acromion_left[2];
       const legs = l.knee_left[0] - b.knee_left[0];
-      const y = levelMap(own, d)(from[1]);
-      const grow = (out: number, forward: number): Vec3 => [
+      const level = levelMap(own, d);
+      const grow = (out: number, forward: number, y = level(from[1])): Vec3 => [
         from[0] + sign * out,
         y,
         from[2] + shift + forward,
       ];
+      /** A point that keeps its distance from one of the body's levels. */
+      const beside = (level: keyof Dimensions): number =>
+        from[1] + (fromFloor(d, d[level]) - fromFloor(own, own[level])) / 1000;
+      const chest = beside('chest_height');
+      const waist = beside('waist_height_navel');
       switch (part) {
         case 'chest_side':
-          return grow(half('chest_breadth'), 0);
+          return grow(half('chest_breadth'), 0, chest);
         case 'chest_front':
         case 'bust':
-          return grow(0, half('chest_depth'));
+          return grow(0, half('chest_depth'), chest);
         case 'chest_back':
-          return grow(0, -half('chest_depth'));
+          return grow(0, -half('chest_depth'), chest);
         case 'waist_side':
-          return grow(half('waist_breadth'), 0);
+          return grow(half('waist_breadth'), 0, waist);
         case 'waist_front':
-          return grow(0, half('waist_depth'));
+          return grow(0, half('waist_depth'), waist);
         case 'waist_back':
-          return grow(0, -half('waist_depth'));
+          return grow(0, -half('waist_depth'), waist);
         case 'hip_side':
           return grow(half('hip_breadth_standing'), 0);
         case 'hip_front':
@@ -173,7 +194,7 @@ function follower(sculpted: Person): (name: string, from: Vec3) => Control['to']
         case 'hip':
           return grow(half('hip_breadth_standing') / 2, 0);
         case 'crotch':
-          return grow(0, 0);
+          return grow(0, 0, beside('crotch_height'));
         case 'toe':
           return grow(legs, half('foot_length'));
         case 'heel':

@@ -1,102 +1,82 @@
 import type { Vec3 } from '../optics/types';
 import { PROPORTION } from './landmarks';
 import { positionAt, type Sculpture } from './sculpture';
-import { type Landmarks, REGION, type Side } from './types';
+import { type Landmarks, REGION } from './types';
 
 /**
- * The ears move as pieces of their own: a map scaled by the ear's dimensions takes the tragion and
- * three points of the rim to their places, and fades into the head's warp at the ear's root.
+ * The ears keep their own character: points spread over each are moved as one piece, scaled along
+ * the ear's own axes by its protrusion, length and breadth, and the warp of the whole head passes
+ * through them. Worked out on the left ear; the right one is its mirror image.
  */
-export interface Ears {
-  readonly mesh: number;
-  readonly sides: readonly EarPiece[];
+export interface Ear {
+  /** Points of the sculpted left ear that the warp holds, metres. */
+  readonly points: readonly Vec3[];
+  /** The point of the sculpted rim that stands farthest out. */
+  readonly outermost: Vec3;
+  /** Takes a point of the sculpted left ear to its place for a person's landmarks. */
+  map(landmarks: Landmarks): (from: Vec3) => Vec3;
 }
 
-interface EarPiece {
-  readonly side: Side;
-  readonly vertices: Uint32Array;
-  /** 0 at the root, 1 where the ear stands free. */
-  readonly weights: Float32Array;
-  readonly tragion: Vec3;
-  /** Rows: rim points less the tragion. */
-  readonly rim: readonly [Vec3, Vec3, Vec3];
-}
-
-/** Greatest width of the root over which the ear's map takes over from the head's, metres. */
-const ROOT = 0.009;
+/** How many points of an ear the warp holds besides its landmarks. */
+const POINTS = 10;
+/** Points nearer to the landmarks or to each other than this would only disturb, metres. */
+const APART = 0.006;
 const RIM = ['superaurale', 'subaurale', 'postaurale'] as const;
 
-/** @throws when the sculpture has no ears. */
-export function findEars(sculpture: Sculpture): Ears {
-  const [mesh] = sculpture.landmarks.tragion_left;
-  const skin = sculpture.meshes[mesh];
-  if (!skin) throw new RangeError('the tragion stands on no mesh');
-  const away = distanceIntoEars(skin.positions, skin.indices, skin.regions);
-  const sides = (['left', 'right'] as const).map((side): EarPiece => {
-    const region = side === 'left' ? REGION.earLeft : REGION.earRight;
-    const vertices: number[] = [];
-    skin.regions.forEach((r, v) => {
-      if (r === region) vertices.push(v);
+/** @throws when the sculpture has no left ear. */
+export function earOf(sculpture: Sculpture): Ear {
+  const at = (name: (typeof RIM)[number] | 'tragion'): Vec3 =>
+    positionAt(sculpture.meshes, sculpture.landmarks[`${name}_left`]);
+  const tragion = at('tragion');
+  const rim = RIM.map((name) => less(at(name), tragion));
+  const vertices = earVertices(sculpture);
+  const outermost = vertices.reduce((a, b) => (b[0] > a[0] ? b : a));
+  return {
+    points: spread(vertices, outermost, [tragion, ...RIM.map(at)]),
+    outermost,
+    map: (landmarks) => {
+      const to = landmarks.tragion_left;
+      const map = earMap(
+        rim.map(inAxes),
+        RIM.map((name) => inAxes(less(landmarks[`${name}_left`], to))),
+      );
+      return (from) => {
+        const [x, y, z] = fromAxes(map(inAxes(less(from, tragion))));
+        return [to[0] + x, to[1] + y, to[2] + z];
+      };
+    },
+  };
+}
+
+function earVertices(sculpture: Sculpture): Vec3[] {
+  const found: Vec3[] = [];
+  for (const { positions: P, regions } of sculpture.meshes)
+    regions.forEach((r, v) => {
+      if (r === REGION.earLeft)
+        found.push([P[3 * v] as number, P[3 * v + 1] as number, P[3 * v + 2] as number]);
     });
-    if (!vertices.length) throw new RangeError(`the sculpture has no ${side} ear`);
-    const at = (name: (typeof RIM)[number] | 'tragion'): Vec3 =>
-      positionAt(sculpture.meshes, sculpture.landmarks[`${name}_${side}`]);
-    const tragion = at('tragion');
-    // The free rim must follow the ear's map wholly, or it would miss its landmarks.
-    const free = (['superaurale', 'postaurale'] as const).map(
-      (name) => away[sculpture.landmarks[`${name}_${side}`][1]] as number,
-    );
-    const root = Math.min(ROOT, ...free);
-    return {
-      side,
-      vertices: Uint32Array.from(vertices),
-      weights: Float32Array.from(vertices, (v) => smooth((away[v] as number) / root)),
-      tragion,
-      rim: RIM.map((name) => less(at(name), tragion)) as [Vec3, Vec3, Vec3],
-    };
-  });
-  return { mesh, sides };
+  if (!found.length) throw new RangeError('the sculpture has no left ear');
+  return found;
+}
+
+/** The outermost vertex, then each time the one farthest from all that are held already. */
+function spread(vertices: readonly Vec3[], outermost: Vec3, held: readonly Vec3[]): Vec3[] {
+  const chosen = held.every((p) => distance(p, outermost) > APART) ? [outermost] : [];
+  const nearest = vertices.map((v) => Math.min(...[...held, ...chosen].map((p) => distance(v, p))));
+  while (chosen.length < POINTS) {
+    const far = nearest.reduce((best, d, i) => (d > (nearest[best] as number) ? i : best), 0);
+    if ((nearest[far] as number) < APART) break;
+    const next = vertices[far] as Vec3;
+    chosen.push(next);
+    vertices.forEach((v, i) => {
+      nearest[i] = Math.min(nearest[i] as number, distance(v, next));
+    });
+  }
+  return chosen;
 }
 
 const less = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const smooth = (t: number): number => {
-  const s = Math.min(1, Math.max(0, t));
-  return s * s * (3 - 2 * s);
-};
-
-/** Distance along edges from the ears' border into them, metres; 0 elsewhere. */
-function distanceIntoEars(P: Float32Array, I: Uint32Array, regions: Uint8Array): Float64Array {
-  const isEar = (v: number): boolean => {
-    const r = regions[v];
-    return r === REGION.earLeft || r === REGION.earRight;
-  };
-  const away = Float64Array.from(regions, (_, v) => (isEar(v) ? Number.POSITIVE_INFINITY : 0));
-  const edges: [number, number, number][] = [];
-  for (let t = 0; t < I.length; t += 3)
-    for (let k = 0; k < 3; k++) {
-      const a = I[t + k] as number;
-      const b = I[t + ((k + 1) % 3)] as number;
-      if (!isEar(a) && !isEar(b)) continue;
-      const along = (j: number): number => (P[3 * a + j] as number) - (P[3 * b + j] as number);
-      edges.push([a, b, Math.hypot(along(0), along(1), along(2))]);
-    }
-  // Relaxation until nothing shortens: an ear is a few dozen edges across.
-  for (let changed = true; changed; ) {
-    changed = false;
-    for (const [a, b, length] of edges)
-      for (const [from, to] of [
-        [a, b],
-        [b, a],
-      ] as const) {
-        const reach = (away[from] as number) + length;
-        if (reach < (away[to] as number) - 1e-9) {
-          away[to] = reach;
-          changed = true;
-        }
-      }
-  }
-  return away;
-}
+const distance = (a: Vec3, b: Vec3): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
 /** Coordinates in the ear's own axes: out of the head, up along the ear, behind. */
 const UP = [Math.cos(PROPORTION.earLean), -Math.sin(PROPORTION.earLean)] as const;
@@ -106,8 +86,6 @@ const fromAxes = ([out, up, behind]: Vec3): Vec3 => [
   up * UP[0] + behind * UP[1],
   up * UP[1] - behind * UP[0],
 ];
-
-const distance = (a: Vec3, b: Vec3): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
 /**
  * The ear's map, from and to offsets from the tragion in the ear's axes: scaled along each axis by
@@ -133,33 +111,4 @@ function earMap(from: readonly Vec3[], to: readonly Vec3[]): (p: Vec3) => Vec3 {
     const at = scaled(p);
     return [at[0] + shift(0), at[1] + shift(1), at[2] + shift(2)];
   };
-}
-
-/** Moves the ears' vertices from `source` (upright sculpture) into `target` (already warped). */
-export function placeEars(
-  ears: Ears,
-  landmarks: Landmarks,
-  source: Float32Array,
-  target: Float32Array,
-): void {
-  for (const piece of ears.sides) {
-    // Both ears are mapped as left ears.
-    const mirror = piece.side === 'left' ? 1 : -1;
-    const own = ([x, y, z]: Vec3): Vec3 => inAxes([mirror * x, y, z]);
-    const tragion = landmarks[`tragion_${piece.side}`];
-    const map = earMap(
-      piece.rim.map(own),
-      RIM.map((name) => own(less(landmarks[`${name}_${piece.side}`], tragion))),
-    );
-    piece.vertices.forEach((v, i) => {
-      const w = piece.weights[i] as number;
-      if (w === 0) return;
-      const o = 3 * v;
-      const from: Vec3 = [source[o] as number, source[o + 1] as number, source[o + 2] as number];
-      const [x, y, z] = fromAxes(map(own(less(from, piece.tragion))));
-      const to: Vec3 = [tragion[0] + mirror * x, tragion[1] + y, tragion[2] + z];
-      for (const j of [0, 1, 2] as const)
-        target[o + j] = (1 - w) * (target[o + j] as number) + w * to[j];
-    });
-  }
 }

@@ -6,9 +6,9 @@ import type { Dimensions } from './types';
  * sculptor's choice. Depths in mm from the tragion, after a neck that leans forward so that the
  * line from cervicale to tragion rises at about 50 degrees (from memory, the usual standing value).
  */
-const STANCE = {
+export const STANCE = {
   acromionBack: 57,
-  cervicaleBack: 88,
+  cervicaleBack: 70,
   suprasternaleForward: 33,
   /** The widest point of the shoulder under the acromion, over upper-arm length. */
   deltoidDrop: 0.33,

@@ -21,10 +21,12 @@ export const PROPORTION = {
   alareRise: 0.552,
   /** Alare behind the nose tip over nose protrusion. Head form: 22.5 / 22.3. */
   alareBack: 1.009,
-  /** Heights between subnasale (0) and menton (1). Head form: 13.3, 21.1, 28.2, 44 of 63.5. */
-  upperLip: 13.3 / 63.5,
+  /** Heights between subnasale (0) and menton (1). Head form: 21.1 and 44 of 63.5. The lips'
+   * foremost points stand nearer the mouth line than on the smooth head form (13.3, 28.2):
+   * sculptor's choice. */
+  upperLip: 16.6 / 63.5,
   stomion: 21.1 / 63.5,
-  lowerLip: 28.2 / 63.5,
+  lowerLip: 25 / 63.5,
   pogonion: 44 / 63.5,
   /** Depths in front of the subnasale over its height above the menton, same head form. */
   upperLipForward: 1.5 / 63.5,
@@ -42,7 +44,7 @@ export const PROPORTION = {
   outerCornerOut: 1.4375,
   /** Tragion below the pupils over face length. Sculptor's choice between ANSUR II
    * (0.149: tragion to top of head less eye to top of head) and the head form (0.026). */
-  tragionDrop: 0.115,
+  tragionDrop: 0.135,
   /** Zygion below the tragion over face length. Head form: 4 / 117.5. */
   zygionDrop: 0.034,
   /** Gonion: height between stomion and menton, depth before the tragion over the depth from
@@ -55,15 +57,15 @@ export const PROPORTION = {
   frontotemporaleBack: 0.07,
   /** Euryon: above the pupils over vertex height; before the back of the head over head length.
    * Sculptor's choice. */
-  euryonRise: 0.3,
+  euryonRise: 0.33,
   euryonForward: 0.43,
   /** Ear: share of its length above the tragion, lean of its long axis (radians); how far the
    * rear of the rim, and its top and bottom, lie behind the tragion over ear breadth. Sculptor's
    * choice after the canon that the ear spans from brow to nose base and leans with the jaw. */
   earAbove: 0.505,
   earLean: 0.19,
-  earBehind: 0.86,
-  earMiddle: 0.36,
+  earBehind: 0.933,
+  earMiddle: 0.4,
   /** Rise of the rearmost rim above the tragion over ear length. */
   earRearRise: 0.28,
 } as const;

@@ -1,8 +1,10 @@
+import type { Vec3 } from '../optics/types';
 import { type Control, controlsOf, type Person } from './controls';
-import { type Ears, findEars, placeEars } from './ears';
+import { type ClothedDimension, clothedExtents } from './extents';
 import { landmarksFor } from './landmarks';
-import { girthShare, type NeckAxis, neckAxis, neckGirth } from './neck';
-import { positionAt, type Sculpture } from './sculpture';
+import { girthShares, neckAxis, neckGirth, widenNeck } from './neck';
+import { levelPeaks } from './peaks';
+import { type Place, positionAt, type Sculpture } from './sculpture';
 import { DIMENSIONS, type Dimensions, type Landmarks } from './types';
 import { applyWarp, coefficientsFor, prepareWarp, type Warp } from './warp';
 
@@ -10,9 +12,7 @@ import { applyWarp, coefficientsFor, prepareWarp, type Warp } from './warp';
 interface Rig {
   readonly controls: readonly Control[];
   readonly warp: Warp;
-  readonly ears: Ears;
-  /** Share of a change of the neck's girth, by mesh and vertex. */
-  readonly girth: readonly Float32Array[];
+  readonly ease: Readonly<Record<ClothedDimension, number>>;
 }
 
 const rigs = new WeakMap<Sculpture, Rig>();
@@ -30,19 +30,34 @@ function rigOf(sculpture: Sculpture): Rig {
   if (known) return known;
   const dimensions = sculptedDimensions(sculpture);
   const controls = controlsOf(sculpture, { dimensions, landmarks: landmarksFor(dimensions) });
-  const axis = neckAxis((name) => positionAt(sculpture.meshes, sculpture.landmarks[name]));
   const rig: Rig = {
     controls,
     warp: prepareWarp(Float64Array.from(controls.flatMap((c) => c.from))),
-    ears: findEars(sculpture),
-    girth: sculpture.meshes.map(({ positions: P }) =>
-      Float32Array.from({ length: P.length / 3 }, (_, v) =>
-        girthShare(axis, P[3 * v] as number, P[3 * v + 1] as number, P[3 * v + 2] as number),
-      ),
-    ),
+    ease: clothEase(sculpture, dimensions),
   };
   rigs.set(sculpture, rig);
   return rig;
+}
+
+/** How much the sculpture's cloth stands off the body it was built to, metres, by dimension. */
+export const easeOf = (sculpture: Sculpture): Rig['ease'] => rigOf(sculpture).ease;
+
+function clothEase(sculpture: Sculpture, body: Dimensions): Rig['ease'] {
+  const at = (place: Place | undefined): Vec3 => {
+    if (!place) throw new RangeError('the sculpture lacks a guide');
+    return positionAt(sculpture.meshes, place);
+  };
+  const clothed = clothedExtents({
+    meshes: sculpture.meshes,
+    landmark: (name) => at(sculpture.landmarks[name]),
+    guide: (name) => at(sculpture.guides[name]),
+  });
+  return Object.fromEntries(
+    Object.entries(clothed).map(([name, value]) => [
+      name,
+      value - body[name as ClothedDimension] / 1000,
+    ]),
+  ) as Rig['ease'];
 }
 
 /** Positions by mesh, metres, upright: the sculpture made to a person's dimensions. */
@@ -56,14 +71,8 @@ export function morph(sculpture: Sculpture, person: Person): readonly Float32Arr
     else applyWarp(rig.warp, k, positions, target);
     return target;
   });
-  const { ears } = rig;
-  placeEars(
-    ears,
-    person.landmarks,
-    (sculpture.meshes[ears.mesh] as Sculpture['meshes'][number]).positions,
-    out[ears.mesh] as Float32Array,
-  );
-  fitNeck(rig, sculpture, person, out);
+  levelPeaks(sculpture, person.landmarks, out);
+  fitNeck(sculpture, sculpture.landmarks.menton[0], person, out);
   return out;
 }
 
@@ -86,38 +95,34 @@ function moveEyes(
   }
 }
 
+/** Girths closer than this are equal, metres. */
+const GIRTH_TOLERANCE = 2e-5;
+
 /** Widens or narrows the neck about its axis until its girth is what was asked. */
 function fitNeck(
-  rig: Rig,
   sculpture: Sculpture,
+  skin: number,
   { dimensions, landmarks }: Person,
   out: readonly Float32Array[],
 ): void {
   const axis = neckAxis((name) => landmarks[name]);
-  const skin = rig.ears.mesh;
   const { indices } = sculpture.meshes[skin] as Sculpture['meshes'][number];
+  const girth = (): number => neckGirth(axis, out[skin] as Float32Array, indices);
+  const shares = out.map((P, m) =>
+    sculpture.meshes[m]?.substance === 'eye' ? new Float32Array(0) : girthShares(axis, P),
+  );
   const asked = dimensions.neck_circumference / 1000;
-  // The hull is nearly linear in the widening: three rounds bring it within a hundredth of a mm.
-  for (let round = 0; round < 3; round++) {
-    const widen = asked / neckGirth(axis, out[skin] as Float32Array, indices) - 1;
-    if (Math.abs(widen) < 1e-6) return;
+  let gain = 1;
+  for (let round = 0, now = girth(); round < 8; round++) {
+    const widen = (gain * (asked - now)) / now;
+    if (Math.abs(asked - now) < GIRTH_TOLERANCE) return;
     out.forEach((P, m) => {
-      if (sculpture.meshes[m]?.substance !== 'eye')
-        widenNeck(axis, P, rig.girth[m] as Float32Array, widen);
+      widenNeck(axis, P, shares[m] as Float32Array, widen);
     });
+    const after = girth();
+    // What the hull gained for what was given tells the next step (secant).
+    const answer = (after - now) / (widen * now);
+    if (answer > 0.2) gain = 1 / answer;
+    now = after;
   }
-}
-
-function widenNeck(axis: NeckAxis, P: Float32Array, share: Float32Array, widen: number): void {
-  share.forEach((s, v) => {
-    if (s === 0) return;
-    const o = 3 * v;
-    const [y, z] = [P[o + 1] as number, P[o + 2] as number];
-    const t = axis.along(0, y, z);
-    P[o] = (P[o] as number) * (1 + s * widen);
-    for (const j of [1, 2] as const) {
-      const centre = axis.root[j] + t * axis.direction[j];
-      P[o + j] = centre + ((P[o + j] as number) - centre) * (1 + s * widen);
-    }
-  });
 }

@@ -13,6 +13,8 @@ export interface NeckAxis {
   readonly direction: Vec3;
   /** From the root plane to the menton's level along the axis. */
   readonly length: number;
+  /** From the root plane to the lower of menton and gonion. */
+  readonly jaw: number;
 }
 
 type At = (name: LandmarkName) => Vec3;
@@ -35,6 +37,7 @@ export function neckAxis(at: At): NeckAxis {
       return Math.hypot(x, y - root[1] - t * direction[1], z - root[2] - t * direction[2]);
     },
     length: along(...at('menton')),
+    jaw: Math.min(along(...at('menton')), along(...at('gonion_left'))),
   };
 }
 
@@ -97,11 +100,37 @@ const step = (a: number, b: number, x: number): number => {
  * How much of a girth change a point takes: all of it round the larynx, none at the neck's ends
  * (so that jaw, nape and breastbone stay where their landmarks are).
  */
-export function girthShare(axis: NeckAxis, x: number, y: number, z: number): number {
+function girthShare(axis: NeckAxis, x: number, y: number, z: number): number {
   const t = axis.along(x, y, z) / axis.length;
-  if (t <= 0.02 || t >= 0.92) return 0;
-  const share = step(0.02, 0.4, t) * step(0.92, 0.52, t);
+  const end = axis.jaw / axis.length;
+  if (t <= 0.02 || t >= end) return 0;
+  const share = step(0.02, 0.4, t) * step(end, 0.5, t);
   return share === 0 ? 0 : share * step(0.088, 0.068, axis.across(x, y, z));
+}
+
+export function girthShares(axis: NeckAxis, P: Float32Array): Float32Array {
+  return Float32Array.from({ length: P.length / 3 }, (_, v) =>
+    girthShare(axis, P[3 * v] as number, P[3 * v + 1] as number, P[3 * v + 2] as number),
+  );
+}
+
+/** Moves points away from the neck's axis by `widen` of their distance, times their share. */
+export function widenNeck(
+  axis: NeckAxis,
+  P: Float32Array,
+  shares: Float32Array,
+  widen: number,
+): void {
+  shares.forEach((s, v) => {
+    if (s === 0) return;
+    const o = 3 * v;
+    const t = axis.along(0, P[o + 1] as number, P[o + 2] as number);
+    P[o] = (P[o] as number) * (1 + s * widen);
+    for (const j of [1, 2] as const) {
+      const centre = axis.root[j] + t * axis.direction[j];
+      P[o + j] = centre + ((P[o + j] as number) - centre) * (1 + s * widen);
+    }
+  });
 }
 
 /** Share of the head's pose that a point follows: none on the trunk, all above the jaw. */

@@ -16,7 +16,7 @@ export interface Warp {
 export type Coefficients = Float64Array;
 
 /** Rounds the cone of |r| at a control point, metres; small beside the distance between them. */
-const ROUNDING = 0.0015;
+const ROUNDING = 0.002;
 const ROUNDING2 = ROUNDING * ROUNDING;
 
 const kernel = (dx: number, dy: number, dz: number): number =>
