@@ -74,7 +74,7 @@ export function createSessionStore(initial: Session, context: () => ActionContex
   const stepOf = <Args>({ edit, label }: Action<Args>, args: Args): Step | null => {
     const around = context();
     const session = edit(present.session, args, around);
-    if (isSame(session, present.session)) return null;
+    if (session === present.session) return null;
     return { session, label: label(session, args, around) };
   };
 

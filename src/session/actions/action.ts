@@ -3,6 +3,7 @@
  */
 import { clampSession } from '../clamp';
 import type { ActionContext } from '../follow';
+import { shareEqual } from '../share';
 import { LETTERS, type Letter, type Picture, type Session } from '../types';
 
 export interface Action<Args> {
@@ -11,11 +12,11 @@ export interface Action<Args> {
   readonly label: (after: Session, args: Args, context: ActionContext) => string;
 }
 
-/** Makes an action whose result is brought into the legal ranges. */
+/** Makes an action whose result is brought into the legal ranges; what it leaves alone stays the same object. */
 export const action = <Args>({ edit, label }: Action<Args>): Action<Args> => ({
   edit: (session, args, context) => {
     const edited = edit(session, args, context);
-    return edited === session ? session : clampSession(edited, context.models);
+    return edited === session ? session : shareEqual(session, clampSession(edited, context.models));
   },
   label,
 });
