@@ -40,8 +40,8 @@ export function App(props: { started: Started; holdSitter: (sitter: Outlined) =>
     return kept.stop;
   }, [keep, notice]);
   useEffect(() => {
-    const follow = () => {
-      const sentence = openLinked(open);
+    const follow = async () => {
+      const sentence = await openLinked(open);
       if (sentence) notice(sentence);
     };
     window.addEventListener('hashchange', follow);

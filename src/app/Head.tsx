@@ -1,11 +1,7 @@
 import { useState } from 'react';
-import { FileTrigger, Input, Label, TextField } from 'react-aria-components';
-import { resetToDemo, setTitle } from '../session/actions';
-import { decodeFile, encodeFile, FILE_EXTENSION, FILE_TYPE } from '../session/file';
-import { encodeLink } from '../session/link';
 import { Slip } from './controls/Slip';
 import { Do } from './controls/words';
-import { offerFile } from './state/offerFile';
+import { linkCodec, SessionActs } from './headOnDemand';
 import type { Started } from './state/start';
 import { useWorkbench } from './state/workbench';
 import { words } from './words';
@@ -23,6 +19,7 @@ export function Head(props: {
   const [copied, setCopied] = useState(false);
   const said = words.head;
   const copyLink = async () => {
+    const { encodeLink } = await linkCodec();
     const link = encodeLink(session);
     if (!link.ok) return props.onNotice(link.sentence);
     const { origin, pathname } = window.location;
@@ -63,61 +60,10 @@ export function Head(props: {
           {copied && said.linkCopied}
         </span>
         {copied && <span aria-hidden="true">{said.linkCopied}</span>}
-        <SessionSlip open={props.open} onNotice={props.onNotice} />
+        <Slip label={said.session} shown={said.session}>
+          {(close) => <SessionActs open={props.open} onNotice={props.onNotice} close={close} />}
+        </Slip>
       </span>
     </header>
-  );
-}
-
-/** The session as a whole: its title, a file of it, and the demo again. */
-function SessionSlip(props: { open: Started['open']; onNotice: (sentence: string) => void }) {
-  const { session, models, act } = useWorkbench();
-  const { onNotice } = props;
-  const said = words.head;
-  const open = async (files: FileList | null, close: () => void) => {
-    const file = files?.[0];
-    if (!file) return;
-    const text = await file.text().catch(() => null);
-    close();
-    if (text === null) return onNotice(said.fileUnread);
-    const decoded = decodeFile(text, models);
-    if (decoded.ok) props.open(decoded.session, said.fileOpened);
-    else onNotice(decoded.sentence);
-  };
-  const save = () => {
-    const name = session.title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-') || 'session';
-    offerFile(new Blob([encodeFile(session)], { type: FILE_TYPE }), name + FILE_EXTENSION);
-  };
-  return (
-    <Slip label={said.session} shown={said.session}>
-      {(close) => (
-        <>
-          <TextField
-            className="field"
-            defaultValue={session.title}
-            onBlur={(event) => act(setTitle, { to: (event.target as HTMLInputElement).value })}
-          >
-            <Label>{said.title}</Label>
-            <Input />
-          </TextField>
-          <Do onPress={save}>{said.saveFile}</Do>
-          <FileTrigger
-            acceptedFileTypes={[FILE_TYPE, FILE_EXTENSION]}
-            onSelect={(files) => open(files, close)}
-          >
-            <Do>{said.openFile}</Do>
-          </FileTrigger>
-          <Do
-            onPress={() => {
-              act(resetToDemo, {});
-              close();
-            }}
-          >
-            {said.startAgain}
-          </Do>
-          <p className="slip-note">{said.startAgainNote}</p>
-        </>
-      )}
-    </Slip>
   );
 }

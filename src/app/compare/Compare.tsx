@@ -1,5 +1,5 @@
 import './compare.css';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import { differenceSentence, differences } from '../../session/differences';
 import { pictureAlong } from '../../session/play';
 import type { Sitter } from '../../sitter/types';
@@ -11,12 +11,12 @@ import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { LengthsTable } from './LengthsTable';
 import { LookCloser } from './LookCloser';
+import { fetchTheRest, StillSheet } from './onDemand';
 import { drawnLengths } from './over/lengths';
 import { Print } from './Print';
 import { RailBox } from './RailBox';
 import { ReadingsTable } from './ReadingsTable';
 import { SetUp } from './SetUp';
-import { StillSheet } from './StillSheet';
 import { type Shown, showPictures, withVisibility } from './shown';
 import { hangPictures, NO_TOOLS, otherOf, type Tools } from './tools';
 import { useBlink } from './useBlink';
@@ -114,6 +114,7 @@ export function Compare(props: {
               {...lookForTests()}
               onReady={(handle) => {
                 setStage(handle);
+                fetchTheRest();
                 props.onUnavailable(null);
               }}
               onUnavailable={props.onUnavailable}
@@ -129,13 +130,16 @@ export function Compare(props: {
         {lengths && <LengthsTable pictures={pictures} lengths={lengths} />}
         <ReadingsTable pictures={pictures} speaking={speaking} />
       </section>
-      <StillSheet
-        open={props.saving !== 'none'}
-        onClose={() => props.onSaving('none')}
-        session={session}
-        pictures={saved}
-        stage={stage}
-      />
+      <Suspense fallback={null}>
+        {props.saving !== 'none' && (
+          <StillSheet
+            onClose={() => props.onSaving('none')}
+            session={session}
+            pictures={saved}
+            stage={stage}
+          />
+        )}
+      </Suspense>
     </main>
   );
 }

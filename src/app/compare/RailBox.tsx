@@ -1,4 +1,4 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import {
   type FocusMark,
   frameAtEyePlane,
@@ -18,9 +18,9 @@ import { Do, Toggle } from '../controls/words';
 import type { Play } from '../state/usePlay';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
+import { TypeStandpoint } from './onDemand';
 import { PlayMove } from './PlayMove';
 import type { Shown } from './shown';
-import { TypeStandpoint } from './TypeStandpoint';
 
 const KEPTS: readonly Kept[] = ['crop', 'lens', 'standpoint'];
 
@@ -159,13 +159,15 @@ export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter | nu
           />
         )}
       </div>
-      {typing && (
-        <TypeStandpoint
-          letter={typing.letter}
-          first={typing.first}
-          onClose={() => setTyping(null)}
-        />
-      )}
+      <Suspense fallback={null}>
+        {typing && (
+          <TypeStandpoint
+            letter={typing.letter}
+            first={typing.first}
+            onClose={() => setTyping(null)}
+          />
+        )}
+      </Suspense>
     </section>
   );
 }

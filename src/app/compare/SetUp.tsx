@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
@@ -18,7 +19,7 @@ import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { Facing } from './Facing';
-import { KitSentence, LightSentence, PrintSentence, RoomSentence } from './Surroundings';
+import { Surroundings } from './onDemand';
 
 const HOLDS: readonly Hold[] = ['frame-height', 'head-height', 'pupil-distance'];
 
@@ -130,12 +131,9 @@ export function SetUp() {
           </Button>
         </Heading>
         <DisclosurePanel>
-          <div className="setup-more">
-            <LightSentence />
-            <RoomSentence />
-            <KitSentence />
-            <PrintSentence />
-          </div>
+          <Suspense fallback={null}>
+            <Surroundings />
+          </Suspense>
         </DisclosurePanel>
       </Disclosure>
     </>

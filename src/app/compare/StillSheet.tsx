@@ -19,8 +19,7 @@ type State =
   | { is: 'failed'; why: string };
 
 /** Asks for a width, renders the still and offers it as a file. */
-export function StillSheet(props: {
-  open: boolean;
+export default function StillSheet(props: {
   onClose: () => void;
   session: Session;
   pictures: readonly Shown[];
@@ -35,7 +34,6 @@ export function StillSheet(props: {
 
   const close = () => {
     work.current?.abort();
-    setState({ is: 'idle' });
     props.onClose();
   };
   const save = async () => {
@@ -66,7 +64,7 @@ export function StillSheet(props: {
     }
   };
   return (
-    <Sheet title={said.title} open={props.open} onClose={close}>
+    <Sheet title={said.title} open onClose={close}>
       <p>{said.what}</p>
       <Form
         onSubmit={(event) => {

@@ -21,7 +21,7 @@ const said = words.compare;
 const { labels } = said;
 
 /** Where the key light stands and how soft it is. */
-export function LightSentence() {
+function LightSentence() {
   const { session, act } = useWorkbench();
   const { azimuth, elevation, softness } = session.light;
   return (
@@ -69,7 +69,7 @@ export function LightSentence() {
 }
 
 /** Backdrop and walls along the camera's axis. */
-export function RoomSentence() {
+function RoomSentence() {
   const { session, act } = useWorkbench();
   const { backdrop, cameraWall, behindCamera } = session.room;
   return (
@@ -106,7 +106,7 @@ export function RoomSentence() {
 }
 
 /** The lenses at hand and the body behind them. */
-export function KitSentence() {
+function KitSentence() {
   const { session, models, act } = useWorkbench();
   const names = session.lenses.flatMap((id) => models.lenses.get(id)?.name ?? []);
   const { format, megapixels } = session.body;
@@ -151,7 +151,7 @@ export function KitSentence() {
 }
 
 /** The print that is looked at, and the units of everything. */
-export function PrintSentence() {
+function PrintSentence() {
   const { session, act } = useWorkbench();
   return (
     <p>
@@ -177,5 +177,17 @@ export function PrintSentence() {
         ),
       })}
     </p>
+  );
+}
+
+/** Light, room, kit and what is read, each a sentence. */
+export default function Surroundings() {
+  return (
+    <div className="setup-more">
+      <LightSentence />
+      <RoomSentence />
+      <KitSentence />
+      <PrintSentence />
+    </div>
   );
 }

@@ -3,13 +3,17 @@ import { parseLength } from '../../readings/parse';
 import { moveStandpoint } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
 import type { Letter } from '../../session/types';
+import Entry from '../controls/Entry';
 import { Sheet } from '../controls/Sheet';
-import { Entry } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 
 /** A standpoint typed at its handle; the first character may be typed already. */
-export function TypeStandpoint(props: { letter: Letter; first: string; onClose: () => void }) {
+export default function TypeStandpoint(props: {
+  letter: Letter;
+  first: string;
+  onClose: () => void;
+}) {
   const { session, act } = useWorkbench();
   const { letter, first, onClose } = props;
   const show = (metres: number) => formatLength(metres, session.units, 'distance');

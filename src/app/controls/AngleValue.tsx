@@ -1,6 +1,7 @@
 import { formatAngle } from '../../readings/format';
 import { parseAngle } from '../../readings/parse';
-import { type EntryProps, TypedValue } from './TypedValue';
+import type { EntryProps } from './Entry';
+import { TypedValue } from './TypedValue';
 
 /** An angle in a sentence, typed in degrees. */
 export function AngleValue(

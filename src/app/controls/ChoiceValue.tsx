@@ -1,11 +1,6 @@
-import { ListBox, ListBoxItem } from 'react-aria-components';
+import type { Choice } from './ChoiceList';
+import { ChoiceList } from './onDemand';
 import { Slip } from './Slip';
-
-export interface Choice<Id extends string> {
-  readonly id: Id;
-  readonly name: string;
-  readonly note?: string | undefined;
-}
 
 /** One of a few choices in a sentence. */
 export function ChoiceValue<Id extends string>(props: {
@@ -18,27 +13,17 @@ export function ChoiceValue<Id extends string>(props: {
   return (
     <Slip label={props.label} shown={props.shown}>
       {(close) => (
-        <ListBox
-          className="choices"
-          aria-label={props.label}
-          selectionMode="single"
-          disallowEmptySelection
-          selectedKeys={[props.chosen]}
-          autoFocus
+        <ChoiceList
+          label={props.label}
+          mode="single"
+          chosen={[props.chosen]}
+          choices={props.choices}
           onAction={close}
-          onSelectionChange={(keys) => {
-            const [id] = keys as Set<Id>;
-            if (id !== undefined) props.onChoose(id);
+          onChange={([id]) => {
+            if (id !== undefined) props.onChoose(id as Id);
             close();
           }}
-        >
-          {props.choices.map((choice) => (
-            <ListBoxItem key={choice.id} id={choice.id} textValue={choice.name} className="choice">
-              {choice.name}
-              {choice.note && <small>{choice.note}</small>}
-            </ListBoxItem>
-          ))}
-        </ListBox>
+        />
       )}
     </Slip>
   );

@@ -1,7 +1,8 @@
 import { formatLength, type LengthPurpose } from '../../readings/format';
 import { type LengthUnit, parseLength } from '../../readings/parse';
 import { useWorkbench } from '../state/workbench';
-import { type EntryProps, TypedValue } from './TypedValue';
+import type { EntryProps } from './Entry';
+import { TypedValue } from './TypedValue';
 
 /** A length in a sentence, typed and shown in the session's units. */
 export function LengthValue(

@@ -1,5 +1,5 @@
-import { ListBox, ListBoxItem } from 'react-aria-components';
-import type { Choice } from './ChoiceValue';
+import type { Choice } from './ChoiceList';
+import { ChoiceList } from './onDemand';
 import { Slip } from './Slip';
 
 /** Any number of choices in a sentence. The slip stays open while they are ticked. */
@@ -13,23 +13,13 @@ export function ManyChoices(props: {
   return (
     <Slip label={props.label} shown={props.shown}>
       {() => (
-        <ListBox
-          className="choices"
-          aria-label={props.label}
-          selectionMode="multiple"
-          selectedKeys={props.chosen}
-          autoFocus
-          onSelectionChange={(keys) => {
-            const ids = props.choices.map(({ id }) => id);
-            props.onChange(keys === 'all' ? ids : ids.filter((id) => keys.has(id)));
-          }}
-        >
-          {props.choices.map((choice) => (
-            <ListBoxItem key={choice.id} id={choice.id} textValue={choice.name} className="choice">
-              {choice.name}
-            </ListBoxItem>
-          ))}
-        </ListBox>
+        <ChoiceList
+          label={props.label}
+          mode="multiple"
+          chosen={props.chosen}
+          choices={props.choices}
+          onChange={props.onChange}
+        />
       )}
     </Slip>
   );

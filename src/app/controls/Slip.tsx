@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, Suspense } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
 
 /** A value in a sentence; pressed, it opens a slip of paper on which it is changed. */
@@ -27,7 +27,7 @@ export function Slip(props: {
               <Heading slot="title" level={2}>
                 {props.label}
               </Heading>
-              {props.children(close)}
+              <Suspense fallback={null}>{props.children(close)}</Suspense>
             </>
           )}
         </Dialog>

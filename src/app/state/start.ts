@@ -3,10 +3,10 @@ import { models } from '../../models/browser';
 import { type Autosave, autosave } from '../../session/autosave';
 import { demoSession } from '../../session/demo';
 import type { ActionContext } from '../../session/follow';
-import { decodeLink, isLink } from '../../session/link';
 import { openStorage, type Saved } from '../../session/storage';
 import { createSessionStore, type SessionStore } from '../../session/store';
 import type { Session } from '../../session/types';
+import { linkCodec } from '../headOnDemand';
 import { words } from '../words';
 
 export interface Started {
@@ -41,7 +41,7 @@ export async function start(context: () => ActionContext): Promise<Started> {
     storage.startRecord();
     store.open(session, label);
   };
-  const sentence = openLinked(open);
+  const sentence = await openLinked(open);
   if (sentence) notices.push(sentence);
   return {
     store,
@@ -56,8 +56,10 @@ export async function start(context: () => ActionContext): Promise<Started> {
  * Opens the session that the address carries, as a step that undo takes back, and clears the address so
  * that a reload shows the work done since. Returns what is wrong with the link, if anything is.
  */
-export function openLinked(open: Started['open']): string | null {
+export async function openLinked(open: Started['open']): Promise<string | null> {
   const { hash } = window.location;
+  if (hash === '') return null;
+  const { decodeLink, isLink } = await linkCodec();
   if (!isLink(hash)) return null;
   history.replaceState(null, '', window.location.pathname + window.location.search);
   const decoded = decodeLink(hash, models);

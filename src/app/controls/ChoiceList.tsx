@@ -1,0 +1,40 @@
+import { ListBox, ListBoxItem, type ListBoxProps } from 'react-aria-components';
+
+export interface Choice<Id extends string> {
+  readonly id: Id;
+  readonly name: string;
+  readonly note?: string | undefined;
+}
+
+/** Choices one below the other, one or any number of them chosen. */
+export default function ChoiceList<Id extends string>(props: {
+  label: string;
+  mode: 'single' | 'multiple';
+  chosen: readonly Id[];
+  choices: readonly Choice<Id>[];
+  onChange: (chosen: readonly Id[]) => void;
+  onAction?: ListBoxProps<object>['onAction'];
+}) {
+  const ids = props.choices.map(({ id }) => id);
+  return (
+    <ListBox
+      className="choices"
+      aria-label={props.label}
+      selectionMode={props.mode}
+      disallowEmptySelection={props.mode === 'single'}
+      selectedKeys={props.chosen}
+      autoFocus
+      {...(props.onAction && { onAction: props.onAction })}
+      onSelectionChange={(keys) =>
+        props.onChange(keys === 'all' ? ids : ids.filter((id) => keys.has(id)))
+      }
+    >
+      {props.choices.map((choice) => (
+        <ListBoxItem key={choice.id} id={choice.id} textValue={choice.name} className="choice">
+          {choice.name}
+          {choice.note && <small>{choice.note}</small>}
+        </ListBoxItem>
+      ))}
+    </ListBox>
+  );
+}
