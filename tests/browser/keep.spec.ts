@@ -80,6 +80,7 @@ const EDITS: readonly (readonly [what: string, edit: (app: App) => Promise<void>
     async (app) => {
       await app.value('Session').click();
       await app.slip().getByRole('textbox').fill('Autumn, 5 sitters');
+      await app.page.keyboard.press('Enter');
       await app.closeSlips();
     },
   ],

@@ -1,0 +1,177 @@
+/** For everybody: assistive technology, the keyboard alone, narrow screens, touch, and a page at rest. */
+import AxeBuilder from '@axe-core/playwright';
+import { demoSession } from '../../src/session/demo';
+import { type App, expect, freshApp, test } from './fixture';
+
+/** Serious and critical findings of WCAG 2.2 A and AA, each as rule and place. */
+async function findings({ page }: App): Promise<string[]> {
+  const { violations, passes } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  expect(passes.length, 'rules that looked at something').toBeGreaterThan(10);
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+}
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`no serious finding of axe, ${colorScheme}`, async ({ quick: app }) => {
+    await app.page.emulateMedia({ colorScheme });
+    expect(await findings(app)).toEqual([]);
+    await app.value('Standpoint A, from the eyes to the lens').click();
+    await expect(app.slip()).toBeVisible();
+    expect(await findings(app), 'with a slip open').toEqual([]);
+    await app.closeSlips();
+    await app.press('Save a still');
+    await expect(app.slip()).toBeVisible();
+    expect(await findings(app), 'with a sheet open').toEqual([]);
+    await app.closeSlips();
+    await app.page.emulateMedia({ colorScheme: null });
+  });
+}
+
+/** Presses Tab until the focus is on an element of that name; fails after a whole round. */
+async function tabTo({ page }: App, name: RegExp): Promise<void> {
+  const met: string[] = [];
+  for (let i = 0; i < 80; i++) {
+    await page.keyboard.press('Tab');
+    const focused = await page.evaluate(() => {
+      const at = document.activeElement;
+      return at?.getAttribute('aria-label') ?? at?.textContent?.trim() ?? '';
+    });
+    if (name.test(focused)) return;
+    met.push(focused);
+  }
+  throw new Error(`Tab meets no ${name}, only ${met.join(' | ')}`);
+}
+
+test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
+  await app.goto('?test=landmarks');
+  const { keyboard } = app.page;
+  const standpoint = async () => (await app.session()).pictures[1]?.standpoint;
+
+  await tabTo(app, /^Standpoint B$/);
+  await expect(app.handle('B')).toBeFocused();
+  const isMarked = await app
+    .handle('B')
+    .locator('.rail-focus')
+    .evaluate(
+      (mark) => getComputedStyle(mark).display !== 'none' && getComputedStyle(mark).opacity !== '0',
+    );
+  expect(isMarked).toBe(true);
+  await keyboard.press('Shift+ArrowLeft');
+  await expect.poll(standpoint).toBe(2.3);
+
+  await tabTo(app, /^Standpoint A, from the eyes to the lens/);
+  await keyboard.press('Enter');
+  await expect(app.slip().getByRole('textbox')).toBeFocused();
+  await keyboard.type('60 cm');
+  await keyboard.press('Enter');
+  await expect.poll(async () => (await app.session()).pictures[0]?.standpoint).toBe(0.6);
+  // The focus is back where it came from.
+  await expect(app.value('Standpoint A, from the eyes to the lens')).toBeFocused();
+
+  await tabTo(app, /^Framing/);
+  await keyboard.press('Enter');
+  await expect(app.page.getByRole('listbox')).toBeVisible();
+  const framing = async () => (await app.session()).crop.framing;
+  await keyboard.press('ArrowDown');
+  await keyboard.press('Enter');
+  await expect.poll(framing).not.toBe(demoSession().crop.framing);
+
+  await tabTo(app, /^outline of the other$/);
+  await keyboard.press('Space');
+  await expect(app.figure('A').locator('path.over-outline')).toHaveCount(1);
+
+  await tabTo(app, /^Play the move/);
+  await tabTo(app, /^Place in the move/);
+  await keyboard.press('End');
+  await expect.poll(async () => (await app.picture('A')).standpoint).toBeCloseTo(2.3, 9);
+
+  await tabTo(app, /^Save a still$/);
+  await keyboard.press('Enter');
+  await tabTo(app, /^Save the PNG$/);
+  const width = app.slip().getByRole('textbox', { name: 'Width, pixels' });
+  await width.focus();
+  await keyboard.press('Control+a');
+  await keyboard.type('320');
+  const downloading = app.page.waitForEvent('download');
+  await keyboard.press('Enter');
+  expect((await downloading).suggestedFilename()).toMatch(/^standpoint-a-0\.60m-b-2\.30m\.png$/);
+  await app.closeSlips();
+
+  await keyboard.press('Control+z');
+  await expect.poll(framing).toBe(demoSession().crop.framing);
+});
+
+for (const width of [360, 390]) {
+  test(`a phone of ${width} pixels: nothing scrolls sideways, targets are finger-sized`, async ({
+    browser,
+    baseURL,
+  }) => {
+    const app = await freshApp(browser, baseURL, {
+      viewport: { width, height: 780 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    await app.goto('?test=landmarks');
+    const widths = await app.page.evaluate(() => ({
+      content: document.documentElement.scrollWidth,
+      window: window.innerWidth,
+    }));
+    expect(widths.content).toBeLessThanOrEqual(width);
+    // A phone's browser widens its window for content that is too wide.
+    expect(widths.window).toBe(width);
+    await app.pixels('A', 1);
+    await app.pixels('B', 1);
+
+    for (const letter of ['A', 'B'] as const) {
+      const sizes = await app
+        .handle(letter)
+        .locator('.rail-target')
+        .evaluateAll((all) =>
+          all.map((each) => {
+            const box = each.getBoundingClientRect();
+            return Math.min(box.width, box.height);
+          }),
+        );
+      expect(Math.max(...sizes), `handle ${letter}`).toBeGreaterThanOrEqual(44);
+    }
+    const small = await app.page.locator('button:visible').evaluateAll((buttons) =>
+      buttons
+        .filter((button) => button.matches('.do, .toggle'))
+        .filter((button) => button.getBoundingClientRect().height < 44)
+        .map((button) => button.textContent),
+    );
+    expect(small, 'acts lower than 44 pixels').toEqual([]);
+
+    // A finger moves a handle, and the page does not scroll away below it.
+    const tab = await app.handle('B').locator('.rail-tab').boundingBox();
+    if (!tab) throw new Error('no handle');
+    await app.page.keyboard.press('End');
+    const finger = await app.page.context().newCDPSession(app.page);
+    const [x, y] = [tab.x + tab.width / 2, tab.y + tab.height / 2];
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: number) =>
+      finger.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x: at, y }],
+      });
+    await app.handle('B').scrollIntoViewIfNeeded();
+    const shown = await app.handle('B').locator('.rail-tab').boundingBox();
+    expect(shown).not.toBeNull();
+    await touch('touchStart', x);
+    for (let i = 1; i <= 5; i++) await touch('touchMove', x - 12 * i);
+    await touch('touchEnd', x - 60);
+    await expect.poll(async () => (await app.session()).pictures[1]?.standpoint).toBeLessThan(2.2);
+    await app.page.context().close();
+  });
+}
+
+test('a page at rest draws nothing', async ({ app }) => {
+  await app.settled();
+  const before = await app.renders();
+  expect(before).toBeGreaterThan(1);
+  // The one wait for a length of time: that nothing happens can only be seen by watching for a while.
+  await app.page.waitForTimeout(2000);
+  expect(await app.renders()).toBe(before);
+});
