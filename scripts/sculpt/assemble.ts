@@ -34,7 +34,7 @@ export const FULL_DETAIL: Detail = {
   fine: 0.9,
   every: 1,
   triangles: {
-    skin: 50_000,
+    skin: 62_000,
     hair: 7_000,
     top: 13_000,
     trousers: 4_000,
@@ -166,7 +166,7 @@ export async function assemble(sex: Sex, detail: Detail): Promise<Asset> {
     const style = parts.hair[name];
     const volume = polygonise(style.volume, thinned(style.grid, detail.every));
     const { mesh } = await halved(volume, detail.triangles.hair ?? 0, () => ({}));
-    meshes.push(hairs(`hair-${name}`, 'hair', { ...mesh, shade: 0.5 }));
+    meshes.push(hairs(`hair-${name}`, 'hair', { ...mesh, shade: 0.32 }));
     meshes.push(hairs(`hair-${name}-locks`, 'hair', style.locks()));
   }
 

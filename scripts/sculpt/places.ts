@@ -79,6 +79,13 @@ export function headPlaces(
     among: besideEar,
   });
   found.retroauriculare = { vertex: behind, paired: true };
+  // The side of the head over the ear, which follows the head's breadth and not the ear.
+  const top = all.superaurale;
+  const over = pickVertex(half, [0.97 * top[0], top[1] + 13, top[2]], {
+    reach: 20,
+    among: besideEar,
+  });
+  found.temporale = { vertex: over, paired: true };
   const root: Point = [8, all.sellion[1], (all.sellion[2] + all.endocanthion[2]) / 2];
   found.nasal_root = { vertex: pickVertex(half, root), paired: true };
   return found;
@@ -98,10 +105,25 @@ export function bodyPlaces(shape: BodyShape) {
   const waist = f.y(mm.waist_height_navel);
   const hip = f.y(mm.crotch_height + 55);
   const toward = (direction: Point, reach: number): PickRule => ({ toward: direction, reach });
+  /** Points half-way round from the side to the front and to the back. */
+  const quarters = (
+    half: TriangleMesh,
+    name: string,
+    y: number,
+    x: number,
+    [front = 0, back = 0]: readonly number[],
+  ) => {
+    const [middle, reach] = [(front + back) / 2, 0.36 * (front - back)];
+    return {
+      [`${name}_fore`]: pick(half, [0.75 * x, y, middle + reach], { reach: 60 }),
+      [`${name}_aft`]: pick(half, [0.75 * x, y, middle - reach], { reach: 60 }),
+    };
+  };
   const ring = (half: TriangleMesh, name: string, y: number, x: number, z: readonly number[]) => ({
     [`${name}_side`]: pick(half, [x, y, -95]),
     [`${name}_front`]: pick(half, [0, y, z[0] as number], { midline: true }),
     [`${name}_back`]: pick(half, [0, y, z[1] as number], { midline: true }),
+    ...quarters(half, name, y, x, z),
   });
   const on: Record<string, (half: TriangleMesh) => Record<string, Placed>> = {
     top: (half) => ({
@@ -116,6 +138,7 @@ export function bodyPlaces(shape: BodyShape) {
       hip_side: pick(half, [mm.hip_breadth_standing / 2, hip, -110]),
       buttock: pick(half, [70, hip, -230], toward(BACK, 60)),
       hip_front: pick(half, [60, hip, 10]),
+      ...quarters(half, 'hip', hip, mm.hip_breadth_standing / 2, [5, -225]),
       crotch: pick(half, [0, f.y(mm.crotch_height), -110], { midline: true, reach: 70 }),
       knee: pick(half, seed.knee),
     }),

@@ -1,5 +1,6 @@
 import { MeshoptSimplifier } from 'meshoptimizer/simplifier';
 import type { TriangleMesh } from './mesh';
+import { withoutNeedles } from './needles';
 
 /** The half x >= 0 of a mirrored mesh; its rim is the midline. */
 export function leftHalf(mesh: TriangleMesh): TriangleMesh {
@@ -78,7 +79,7 @@ export interface SimplifyOptions {
 }
 
 /** How much a turn of the normal counts against a move of the surface. */
-const NORMAL_WEIGHT = 0.6;
+const NORMAL_WEIGHT = 0.1;
 
 /**
  * Fewer triangles, same vertices: the result indexes the given mesh's vertices.
@@ -86,7 +87,7 @@ const NORMAL_WEIGHT = 0.6;
  */
 export async function simplify(
   mesh: TriangleMesh,
-  { triangles, locked, detail = [], detailWeight = 0.5 }: SimplifyOptions,
+  { triangles, locked, detail = [], detailWeight = 0.6 }: SimplifyOptions,
 ): Promise<Uint32Array> {
   await MeshoptSimplifier.ready;
   const count = mesh.positions.length / 3;
@@ -110,7 +111,6 @@ export async function simplify(
     lock,
     triangles * 3,
     1,
-    ['Regularize'],
   );
-  return indices;
+  return withoutNeedles(mesh.positions, indices);
 }

@@ -15,6 +15,8 @@ export interface Control {
 export interface Person {
   readonly dimensions: Dimensions;
   readonly landmarks: Landmarks;
+  /** What guides must give more than asked (mm), so that the mesh measures right. */
+  readonly more?: Readonly<Partial<Record<keyof Dimensions, number>>>;
 }
 
 /**
@@ -51,7 +53,13 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
         to: ({ landmarks }) => plus(landmarks[pupil], out),
       });
     }
-  const follow = follower(sculpted);
+  const guide = (name: string): Vec3 => {
+    const place = sculpture.guides[name];
+    if (!place) throw new RangeError(`the sculpture has no guide "${name}"`);
+    return positionAt(sculpture.meshes, place);
+  };
+  const across = minus(guide('knuckle_front_left'), guide('knuckle_back_left'));
+  const follow = follower(sculpted, Math.hypot(...across));
   for (const [name, place] of Object.entries(sculpture.guides)) {
     const from = positionAt(sculpture.meshes, place);
     const to = headGuide(sculpture, name, from) ?? follow(name, from);
@@ -65,13 +73,13 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
 /** Points over both ears that keep the ears' form. */
 function earControls(sculpture: Sculpture): Control[] {
   const ear = earOf(sculpture);
-  return ear.points.flatMap((from, k) =>
+  return [...ear.points, ear.foremost].flatMap((from, k) =>
     [1, -1].map(
       (side): Control => ({
         name: `ear ${k} ${side > 0 ? 'left' : 'right'}`,
         from: [side * from[0], from[1], from[2]],
-        to: ({ landmarks }) => {
-          const [x, y, z] = ear.map(landmarks)(from);
+        to: ({ landmarks, more }) => {
+          const [x, y, z] = ear.map(landmarks, more?.ear_breadth)(from);
           return [side * x, y, z];
         },
       }),
@@ -89,9 +97,18 @@ function headGuide(sculpture: Sculpture, name: string, from: Vec3): Control['to'
     // Where ear protrusion is measured from; it keeps its place behind the tragion.
     const behind = minus(from, at(`tragion_${side}`));
     const ear = earOf(sculpture);
-    return ({ dimensions: d, landmarks: l }) => {
+    return ({ dimensions: d, landmarks: l, more }) => {
       const [, y, z] = plus(l[`tragion_${side}`], behind);
-      return [sign * (ear.map(l)(ear.outermost)[0] - d.ear_protrusion / 1000), y, z];
+      const protrusion = (d.ear_protrusion + (more?.ear_protrusion ?? 0)) / 1000;
+      return [sign * (ear.map(l)(ear.outermost)[0] - protrusion), y, z];
+    };
+  }
+  if (name.startsWith('temporale')) {
+    const share = from[0] / at(`euryon_${side}`)[0];
+    const over = minus(from, at(`superaurale_${side}`));
+    return ({ landmarks: l }) => {
+      const [, y, z] = plus(l[`superaurale_${side}`], over);
+      return [share * l[`euryon_${side}`][0], y, z];
     };
   }
   if (name === 'inion') {
@@ -116,6 +133,9 @@ const LEVELS = [
   'acromial_height',
 ] as const;
 
+/** Growth of a point half-way round between side and front, over that of either. */
+const QUARTER = 0.74;
+
 /** Takes a height of one body to the same place of another, piecewise linear between the levels. */
 function levelMap(from: Dimensions, to: Dimensions): (y: number) => number {
   const knots = (d: Dimensions) =>
@@ -134,7 +154,7 @@ function levelMap(from: Dimensions, to: Dimensions): (y: number) => number {
  * How a point of the body follows: heights between the body's levels, breadths and depths by half
  * of what the dimension grew, so that cloth keeps its ease over the body; limbs with their joints.
  */
-function follower(sculpted: Person): (name: string, from: Vec3) => Control['to'] {
+function follower(sculpted: Person, knuckles: number): (name: string, from: Vec3) => Control['to'] {
   const { dimensions: own, landmarks: b } = sculpted;
   return (name, from) => {
     const sign = signOf(name);
@@ -154,10 +174,11 @@ function follower(sculpted: Person): (name: string, from: Vec3) => Control['to']
         return with_('knee');
       case 'knuckle_front':
       case 'knuckle_back':
-        return hand(from, sculpted, side);
+        return hand(from, sculpted, side, knuckles);
     }
-    return ({ dimensions: d, landmarks: l }) => {
-      const half = (dimension: keyof Dimensions): number => (d[dimension] - own[dimension]) / 2000;
+    return ({ dimensions: d, landmarks: l, more }) => {
+      const half = (dimension: keyof Dimensions): number =>
+        (d[dimension] + (more?.[dimension] ?? 0) - own[dimension]) / 2000;
       const shift = l.acromion_left[2] - b.acromion_left[2];
       const legs = l.knee_left[0] - b.knee_left[0];
       const level = levelMap(own, d);
@@ -179,18 +200,30 @@ function follower(sculpted: Person): (name: string, from: Vec3) => Control['to']
           return grow(0, half('chest_depth'), chest);
         case 'chest_back':
           return grow(0, -half('chest_depth'), chest);
+        case 'chest_fore':
+          return grow(QUARTER * half('chest_breadth'), QUARTER * half('chest_depth'), chest);
+        case 'chest_aft':
+          return grow(QUARTER * half('chest_breadth'), -QUARTER * half('chest_depth'), chest);
         case 'waist_side':
           return grow(half('waist_breadth'), 0, waist);
         case 'waist_front':
           return grow(0, half('waist_depth'), waist);
         case 'waist_back':
           return grow(0, -half('waist_depth'), waist);
+        case 'waist_fore':
+          return grow(QUARTER * half('waist_breadth'), QUARTER * half('waist_depth'), waist);
+        case 'waist_aft':
+          return grow(QUARTER * half('waist_breadth'), -QUARTER * half('waist_depth'), waist);
         case 'hip_side':
           return grow(half('hip_breadth_standing'), 0);
         case 'hip_front':
           return grow(0, half('buttock_depth'));
         case 'buttock':
           return grow(0, -half('buttock_depth'));
+        case 'hip_fore':
+          return grow(QUARTER * half('hip_breadth_standing'), QUARTER * half('buttock_depth'));
+        case 'hip_aft':
+          return grow(QUARTER * half('hip_breadth_standing'), -QUARTER * half('buttock_depth'));
         case 'hip':
           return grow(half('hip_breadth_standing') / 2, 0);
         case 'crotch':
@@ -209,8 +242,13 @@ function follower(sculpted: Person): (name: string, from: Vec3) => Control['to']
   };
 }
 
-/** Knuckles: along the hand with its length, across it with its breadth. */
-function hand(from: Vec3, sculpted: Person, side: 'left' | 'right'): Control['to'] {
+/** Knuckles, sculpted `knuckles` metres apart: along the hand with its length, across with its breadth. */
+function hand(
+  from: Vec3,
+  sculpted: Person,
+  side: 'left' | 'right',
+  knuckles: number,
+): Control['to'] {
   const { dimensions: own, landmarks: b } = sculpted;
   const wrist = b[`wrist_${side}`];
   const way = minus(b[`fingertip_${side}`], wrist);
@@ -220,7 +258,7 @@ function hand(from: Vec3, sculpted: Person, side: 'left' | 'right'): Control['to
     (way[0] ** 2 + way[1] ** 2 + way[2] ** 2);
   const across = minus(offset, [way[0] * share, way[1] * share, way[2] * share]);
   return ({ dimensions: d, landmarks: l }) => {
-    const k = d.hand_breadth / own.hand_breadth;
+    const k = 1 + (d.hand_breadth - own.hand_breadth) / (1000 * knuckles);
     const start = l[`wrist_${side}`];
     const now = minus(l[`fingertip_${side}`], start);
     return plus(start, [

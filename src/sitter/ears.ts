@@ -13,8 +13,13 @@ export interface Ear {
   readonly points: readonly Vec3[];
   /** The point of the sculpted rim that stands farthest out. */
   readonly outermost: Vec3;
-  /** Takes a point of the sculpted left ear to its place for a person's landmarks. */
-  map(landmarks: Landmarks): (from: Vec3) => Vec3;
+  /** The ear's foremost point, across its long axis. */
+  readonly foremost: Vec3;
+  /**
+   * Takes a point of the sculpted left ear to its place for a person's landmarks; `more` (mm)
+   * draws the front of the ear forward, the rear not at all.
+   */
+  map(landmarks: Landmarks, more?: number): (from: Vec3) => Vec3;
 }
 
 /** How many points of an ear the warp holds besides its landmarks. */
@@ -31,18 +36,30 @@ export function earOf(sculpture: Sculpture): Ear {
   const rim = RIM.map((name) => less(at(name), tragion));
   const vertices = earVertices(sculpture);
   const outermost = vertices.reduce((a, b) => (b[0] > a[0] ? b : a));
+  const behind = (p: Vec3): number => inAxes(less(p, tragion))[2];
+  const foremost = vertices.reduce((a, b) => (behind(b) < behind(a) ? b : a));
+  const local = (landmarks: Landmarks): ((from: Vec3) => Vec3) => {
+    const map = earMap(
+      rim.map(inAxes),
+      RIM.map((name) => inAxes(less(landmarks[`${name}_left`], landmarks.tragion_left))),
+    );
+    return (from) => map(inAxes(less(from, tragion)));
+  };
+  const placed = (landmarks: Landmarks, inEar: Vec3): Vec3 => {
+    const to = landmarks.tragion_left;
+    const [x, y, z] = fromAxes(inEar);
+    return [to[0] + x, to[1] + y, to[2] + z];
+  };
   return {
-    points: spread(vertices, outermost, [tragion, ...RIM.map(at)]),
+    points: spread(vertices, outermost, [tragion, foremost, ...RIM.map(at)]),
     outermost,
-    map: (landmarks) => {
-      const to = landmarks.tragion_left;
-      const map = earMap(
-        rim.map(inAxes),
-        RIM.map((name) => inAxes(less(landmarks[`${name}_left`], to))),
-      );
+    foremost,
+    map: (landmarks, more = 0) => {
+      const map = local(landmarks);
+      const rear = inAxes(less(landmarks.postaurale_left, landmarks.tragion_left))[2];
       return (from) => {
-        const [x, y, z] = fromAxes(map(inAxes(less(from, tragion))));
-        return [to[0] + x, to[1] + y, to[2] + z];
+        const [out, up, back] = map(from);
+        return placed(landmarks, [out, up, back - (more / 1000) * (1 - back / rear)]);
       };
     },
   };

@@ -80,6 +80,9 @@ export function clothedExtents(figure: Figure) {
 }
 export type ClothedDimension = keyof ReturnType<typeof clothedExtents>;
 
+/** The head above and behind the ears begins this far from them, metres. */
+const CLEAR = 0.006;
+
 const inHead = (r: number): boolean => r === REGION.face || r === REGION.scalp;
 
 /** Extremes of the head without its ears, metres. */
@@ -88,7 +91,13 @@ export function headExtents(figure: Figure) {
   const tragion = figure.landmark('tragion_left');
   const glabella = figure.landmark('glabella');
   const vault = extent(figure, 'skin', (_x, y, _z, r) => inHead(r) && y > 0);
-  const back = extent(figure, 'skin', (_x, y, z, r) => inHead(r) && y > 0 && z < tragion[2]);
+  const earTop = figure.landmark('superaurale_left')[1];
+  const earRear = figure.landmark('postaurale_left')[2];
+  const back = extent(
+    figure,
+    'skin',
+    (_x, y, z, r) => inHead(r) && y > 0 && (z < earRear - CLEAR || y > earTop + CLEAR),
+  );
   const cheeks = extent(
     figure,
     'skin',
@@ -128,4 +137,29 @@ export function crossing(figure: Figure, y: number, z: number): number {
     }
   }
   return 2 * nearest;
+}
+
+/** Length, breadth and protrusion of the left ear, metres. */
+export function earExtents(figure: Figure) {
+  const top = figure.landmark('superaurale_left');
+  const bottom = figure.landmark('subaurale_left');
+  // Across the long axis, in the plane seen from the side.
+  const [dy, dz] = [top[1] - bottom[1], top[2] - bottom[2]];
+  const l = Math.hypot(dy, dz);
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  let out = Number.NEGATIVE_INFINITY;
+  for (const { positions: P, regions } of figure.meshes)
+    regions.forEach((r, v) => {
+      if (r !== REGION.earLeft) return;
+      const across = ((P[3 * v + 1] as number) * dz - (P[3 * v + 2] as number) * dy) / l;
+      low = Math.min(low, across);
+      high = Math.max(high, across);
+      out = Math.max(out, P[3 * v] as number);
+    });
+  return {
+    ear_length: Math.hypot(top[0] - bottom[0], dy, dz),
+    ear_breadth: high - low,
+    ear_protrusion: out - figure.guide('retroauriculare_left')[0],
+  } as const;
 }

@@ -54,7 +54,7 @@ export function trunkLandmarks(d: Dimensions) {
 export const ELBOW_POINT = 27;
 
 /** From a joint's centre to the landmark on the surface, mm: elbow backwards, wrist forwards. */
-export const ELBOW_SURFACE: Vec3 = [4, 0, -38];
+export const ELBOW_SURFACE: Vec3 = [-1, 0, -47];
 export const WRIST_SURFACE: Vec3 = [0, 0, 27];
 
 const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];

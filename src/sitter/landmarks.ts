@@ -1,6 +1,7 @@
 import type { Vec3 } from '../optics/types';
 import { ImpossibleDimensions } from './impossible';
 import { armLandmarks, trunkLandmarks } from './landmarks-body';
+import { checkOrder } from './order';
 import type { Dimensions, Landmarks, PairedLandmark, Side } from './types';
 
 /**
@@ -9,12 +10,15 @@ import type { Dimensions, Landmarks, PairedLandmark, Side } from './types';
  * public meshes. What neither gives is a sculptor's choice and says so.
  */
 export const PROPORTION = {
-  /** Height of the glabella above the sellion over face length. Head form: 19.2 / 117.5. */
-  glabellaRise: 0.163,
-  /** Opisthocranion above the glabella over head length. Head form: 1.3 / 194. */
-  opisthocranionRise: 0.007,
-  /** Vertex in front of the back of the head over head length. Head form: 84.8 / 194. */
-  vertexForward: 0.437,
+  /** Height of the glabella above the sellion over face length. Sculptor's choice on the brow's flat
+   * front; head form: 19.2 / 117.5. */
+  glabellaRise: 0.128,
+  /** Opisthocranion above the glabella over head length. The back is flat there: sculptor's choice;
+   * head form: 1.3 / 194. */
+  opisthocranionRise: 0.04,
+  /** Vertex in front of the back of the head over head length. The crown is flat there: sculptor's
+   * choice; head form: 84.8 / 194. */
+  vertexForward: 0.505,
   /** Depth of the nose tip before the subnasale over nose protrusion. Head form: 15.2 / 22.3. */
   noseTipForward: 0.682,
   /** Alare above the subnasale over the rise to the nose tip. Head form: 9 / 16.3. */
@@ -22,43 +26,46 @@ export const PROPORTION = {
   /** Alare behind the nose tip over nose protrusion. Head form: 22.5 / 22.3. */
   alareBack: 1.009,
   /** Heights between subnasale (0) and menton (1). Head form: 21.1 and 44 of 63.5. The lips'
-   * foremost points stand nearer the mouth line than on the smooth head form (13.3, 28.2):
-   * sculptor's choice. */
+   * foremost points stand nearer the mouth line than on the smooth head form (13.3, 28.2), and
+   * the chin's front a little lower: sculptor's choice. */
   upperLip: 16.6 / 63.5,
   stomion: 21.1 / 63.5,
   lowerLip: 25 / 63.5,
-  pogonion: 44 / 63.5,
+  pogonion: 0.705,
   /** Depths in front of the subnasale over its height above the menton, same head form. */
   upperLipForward: 1.5 / 63.5,
   stomionForward: -2.4 / 63.5,
   lowerLipForward: -0.3 / 63.5,
-  pogonionForward: -7.1 / 63.5,
-  mentonForward: -19.7 / 63.5,
-  /** Mouth corner below the stomion over lip length. Head form: 0.9 / 56. */
-  cheilionDrop: 0.016,
+  /** Chin's front and underside: sculptor's choice within the head form's uncertainty (-7.1 and
+   * -19.7 of 63.5, read to 2 and 4 mm). */
+  pogonionForward: -0.06,
+  mentonForward: -0.4,
+  /** Mouth corner below the stomion over lip length. Sculptor's choice: the corners of a friendly
+   * mouth rise a little; head form: 0.9 / 56. */
+  cheilionDrop: -0.036,
   /** Mouth corner behind the stomion over half the lip length, squared, per mm: 11.6 / 28^2. */
   cheilionBack: 0.0148,
   /** Inner eye corner from the midline over half the pupil distance. Head form: 16 / 32. */
   innerCornerOut: 0.5,
-  /** Outer eye corner likewise. Head form: 46 / 32. */
-  outerCornerOut: 1.4375,
+  /** Outer eye corner likewise. Head form: 46 / 32, read to 3 mm. */
+  outerCornerOut: 1.47,
   /** Tragion below the pupils over face length. Sculptor's choice between ANSUR II
    * (0.149: tragion to top of head less eye to top of head) and the head form (0.026). */
-  tragionDrop: 0.135,
-  /** Zygion below the tragion over face length. Head form: 4 / 117.5. */
-  zygionDrop: 0.034,
+  tragionDrop: 0.09,
+  /** Zygion below the tragion over face length. Head form: 4 / 117.5, read to 5 mm. */
+  zygionDrop: 0.02,
   /** Gonion: height between stomion and menton, depth before the tragion over the depth from
    * tragion to pogonion. Sculptor's choice. */
-  gonionHeight: 0.12,
+  gonionHeight: 0.27,
   gonionForward: 0.13,
   /** Frontotemporale: above the glabella over face length; depth from outer eye corner towards
    * the tragion. Sculptor's choice: where the temple ridge is nearest the midline. */
-  frontotemporaleRise: 0.02,
+  frontotemporaleRise: 0.058,
   frontotemporaleBack: 0.07,
   /** Euryon: above the pupils over vertex height; before the back of the head over head length.
    * Sculptor's choice. */
-  euryonRise: 0.33,
-  euryonForward: 0.43,
+  euryonRise: 0.285,
+  euryonForward: 0.455,
   /** Ear: share of its length above the tragion, lean of its long axis (radians); how far the
    * rear of the rim, and its top and bottom, lie behind the tragion over ear breadth. Sculptor's
    * choice after the canon that the ear spans from brow to nose base and leans with the jaw. */
@@ -184,7 +191,9 @@ export function landmarksFor(d: Dimensions): Landmarks {
     ...armLandmarks(d),
   } as const satisfies Record<PairedLandmark, Vec3>;
 
-  return inMetres(midline, paired);
+  const landmarks = inMetres(midline, paired);
+  checkOrder(d, landmarks);
+  return landmarks;
 }
 
 /** Top, bottom and rear of the rim, in a plane through the tragion that leans back. */

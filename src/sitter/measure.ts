@@ -4,12 +4,13 @@ import {
   type ClothedDimension,
   clothedExtents,
   crossing,
+  earExtents,
   type Figure,
   headExtents,
 } from './extents';
 import { ELBOW_POINT, ELBOW_SURFACE, STANCE, WRIST_SURFACE } from './landmarks-body';
 import { neckAxis, neckGirth } from './neck';
-import { type DimensionName, type LandmarkName, REGION } from './types';
+import type { DimensionName, LandmarkName } from './types';
 
 /** Every dimension that a standing mesh has; sitting height needs a seat. */
 export type Measured = Readonly<Record<Exclude<DimensionName, 'sitting_height'>, number>>;
@@ -70,7 +71,7 @@ export function measure(sitter: BuiltSitter): Measured {
     nasal_root_breadth: crossing(figure, sellion[1], (sellion[2] + at('endocanthion_left')[2]) / 2),
     lip_length: across('cheilion'),
     interpupillary_distance: across('pupil'),
-    ...ear(figure),
+    ...earExtents(figure),
     nose_tip_to_eye_plane: head.tip - eyePlane,
     nose_tip_to_outer_eye_corner: behindTip('ectocanthion_left'),
     nose_tip_to_zygion: behindTip('zygion_left'),
@@ -111,31 +112,6 @@ function floorOf({ meshes }: Figure): number {
     if (substance === 'shoes')
       for (let i = 1; i < positions.length; i += 3) y = Math.min(y, positions[i] as number);
   return y;
-}
-
-/** Length, breadth and protrusion of the left ear, metres. */
-function ear(figure: Figure) {
-  const top = figure.landmark('superaurale_left');
-  const bottom = figure.landmark('subaurale_left');
-  // Across the long axis, in the plane seen from the side.
-  const [dy, dz] = [top[1] - bottom[1], top[2] - bottom[2]];
-  const l = Math.hypot(dy, dz);
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  let out = Number.NEGATIVE_INFINITY;
-  for (const { positions: P, regions } of figure.meshes)
-    regions.forEach((r, v) => {
-      if (r !== REGION.earLeft) return;
-      const across = ((P[3 * v + 1] as number) * dz - (P[3 * v + 2] as number) * dy) / l;
-      low = Math.min(low, across);
-      high = Math.max(high, across);
-      out = Math.max(out, P[3 * v] as number);
-    });
-  return {
-    ear_length: gap(top, bottom),
-    ear_breadth: high - low,
-    ear_protrusion: out - figure.guide('retroauriculare_left')[0],
-  } as const;
 }
 
 /** Lengths of the left arm through its joints, whose centres stand off the landmarks, metres. */

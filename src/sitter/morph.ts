@@ -1,17 +1,19 @@
 import type { Vec3 } from '../optics/types';
 import { type Control, controlsOf, type Person } from './controls';
-import { type ClothedDimension, clothedExtents } from './extents';
+import { type ClothedDimension, clothedExtents, type Figure } from './extents';
+import { fitEars, fitNeck, fitTrunk, type More, settle } from './fit';
 import { landmarksFor } from './landmarks';
-import { girthShares, neckAxis, neckGirth, widenNeck } from './neck';
 import { levelPeaks } from './peaks';
 import { type Place, positionAt, type Sculpture } from './sculpture';
-import { DIMENSIONS, type Dimensions, type Landmarks } from './types';
-import { applyWarp, coefficientsFor, prepareWarp, type Warp } from './warp';
+import { DIMENSIONS, type Dimensions, type Landmarks, REGION } from './types';
+import { applyWarp, type Coefficients, coefficientsFor, prepareWarp, type Warp } from './warp';
 
 /** What is worked out once for a sculpture. */
 interface Rig {
   readonly controls: readonly Control[];
   readonly warp: Warp;
+  /** Vertices of the skin that ears are measured by, and the guides and landmarks among them. */
+  readonly ears: Uint32Array;
   readonly ease: Readonly<Record<ClothedDimension, number>>;
 }
 
@@ -33,25 +35,35 @@ function rigOf(sculpture: Sculpture): Rig {
   const rig: Rig = {
     controls,
     warp: prepareWarp(Float64Array.from(controls.flatMap((c) => c.from))),
+    ears: earVertices(sculpture),
     ease: clothEase(sculpture, dimensions),
   };
   rigs.set(sculpture, rig);
   return rig;
 }
 
+/** Ears, and every place that is held on the skin. */
+function earVertices(sculpture: Sculpture): Uint32Array {
+  const skin = sculpture.landmarks.menton[0];
+  const found = new Set<number>();
+  for (const [m, v] of [...Object.values(sculpture.landmarks), ...Object.values(sculpture.guides)])
+    if (m === skin) found.add(v);
+  sculpture.meshes[skin]?.regions.forEach((r, v) => {
+    if (r === REGION.earLeft) found.add(v);
+  });
+  return Uint32Array.from(found);
+}
+
 /** How much the sculpture's cloth stands off the body it was built to, metres, by dimension. */
 export const easeOf = (sculpture: Sculpture): Rig['ease'] => rigOf(sculpture).ease;
 
 function clothEase(sculpture: Sculpture, body: Dimensions): Rig['ease'] {
-  const at = (place: Place | undefined): Vec3 => {
-    if (!place) throw new RangeError('the sculpture lacks a guide');
-    return positionAt(sculpture.meshes, place);
-  };
-  const clothed = clothedExtents({
-    meshes: sculpture.meshes,
-    landmark: (name) => at(sculpture.landmarks[name]),
-    guide: (name) => at(sculpture.guides[name]),
-  });
+  const clothed = clothedExtents(
+    asFigure(
+      sculpture,
+      sculpture.meshes.map(({ positions }) => positions),
+    ),
+  );
   return Object.fromEntries(
     Object.entries(clothed).map(([name, value]) => [
       name,
@@ -60,19 +72,62 @@ function clothEase(sculpture: Sculpture, body: Dimensions): Rig['ease'] {
   ) as Rig['ease'];
 }
 
+/** The sculpture with other positions, as the measures see it. */
+function asFigure(sculpture: Sculpture, positions: readonly Float32Array[]): Figure {
+  const meshes = sculpture.meshes.map((mesh, m) => ({
+    ...mesh,
+    positions: positions[m] as Float32Array,
+  }));
+  const at = (place: Place | undefined): Vec3 => {
+    if (!place) throw new RangeError('the sculpture lacks a guide');
+    return positionAt(meshes, place);
+  };
+  return {
+    meshes,
+    landmark: (name) => at(sculpture.landmarks[name]),
+    guide: (name) => at(sculpture.guides[name]),
+  };
+}
+
+const CLOTH = new Set<string>(['top', 'trousers', 'shoes']);
+const ROUNDS = 6;
+
 /** Positions by mesh, metres, upright: the sculpture made to a person's dimensions. */
 export function morph(sculpture: Sculpture, person: Person): readonly Float32Array[] {
   const rig = rigOf(sculpture);
-  const targets = Float64Array.from(rig.controls.flatMap((control) => control.to(person)));
-  const k = coefficientsFor(rig.warp, targets);
-  const out = sculpture.meshes.map(({ positions, substance }, m) => {
-    const target = new Float32Array(positions.length);
-    if (substance === 'eye') moveEyes(sculpture, person.landmarks, m, target);
-    else applyWarp(rig.warp, k, positions, target);
-    return target;
-  });
+  const out = sculpture.meshes.map(({ positions }) => new Float32Array(positions.length));
+  const figure = asFigure(sculpture, out);
+  const skin = sculpture.landmarks.menton[0];
+  const more: More = {};
+  const coefficients = (): Coefficients =>
+    coefficientsFor(
+      rig.warp,
+      Float64Array.from(rig.controls.flatMap((control) => control.to({ ...person, more }))),
+    );
+  const warp = (k: Coefficients, m: number, only?: Uint32Array): void => {
+    const mesh = sculpture.meshes[m] as Sculpture['meshes'][number];
+    applyWarp(rig.warp, k, mesh.positions, out[m] as Float32Array, only);
+  };
+  const every = (wanted: (substance: string) => boolean): number[] =>
+    sculpture.meshes.flatMap(({ substance }, m) => (wanted(substance) ? [m] : []));
+  const cloth = every((substance) => CLOTH.has(substance));
+  // First what has to be measured and corrected, until it measures what was asked.
+  for (let round = 0; round < ROUNDS; round++) {
+    warp(coefficients(), skin, rig.ears);
+    if (fitEars(figure, person.dimensions, more)) break;
+  }
+  for (let round = 0; round < ROUNDS; round++) {
+    const k = coefficients();
+    for (const m of cloth) warp(k, m);
+    settle(figure, person.dimensions);
+    if (fitTrunk(figure, person.dimensions, rig.ease, more)) break;
+  }
+  const k = coefficients();
+  for (const m of every((substance) => !CLOTH.has(substance) && substance !== 'eye')) warp(k, m);
+  for (const m of every((substance) => substance === 'eye'))
+    moveEyes(sculpture, person.landmarks, m, out[m] as Float32Array);
   levelPeaks(sculpture, person.landmarks, out);
-  fitNeck(sculpture, sculpture.landmarks.menton[0], person, out);
+  fitNeck(figure, skin, person);
   return out;
 }
 
@@ -92,37 +147,5 @@ function moveEyes(
   for (let i = 0; i < positions.length; i += 3) {
     const by = shift[(positions[i] as number) > 0 ? 0 : 1] as readonly [number, number, number];
     for (let j = 0; j < 3; j++) target[i + j] = (positions[i + j] as number) + (by[j] as number);
-  }
-}
-
-/** Girths closer than this are equal, metres. */
-const GIRTH_TOLERANCE = 2e-5;
-
-/** Widens or narrows the neck about its axis until its girth is what was asked. */
-function fitNeck(
-  sculpture: Sculpture,
-  skin: number,
-  { dimensions, landmarks }: Person,
-  out: readonly Float32Array[],
-): void {
-  const axis = neckAxis((name) => landmarks[name]);
-  const { indices } = sculpture.meshes[skin] as Sculpture['meshes'][number];
-  const girth = (): number => neckGirth(axis, out[skin] as Float32Array, indices);
-  const shares = out.map((P, m) =>
-    sculpture.meshes[m]?.substance === 'eye' ? new Float32Array(0) : girthShares(axis, P),
-  );
-  const asked = dimensions.neck_circumference / 1000;
-  let gain = 1;
-  for (let round = 0, now = girth(); round < 8; round++) {
-    const widen = (gain * (asked - now)) / now;
-    if (Math.abs(asked - now) < GIRTH_TOLERANCE) return;
-    out.forEach((P, m) => {
-      widenNeck(axis, P, shares[m] as Float32Array, widen);
-    });
-    const after = girth();
-    // What the hull gained for what was given tells the next step (secant).
-    const answer = (after - now) / (widen * now);
-    if (answer > 0.2) gain = 1 / answer;
-    now = after;
   }
 }

@@ -34,7 +34,7 @@ const BEHIND_NOSE_TIP = [
  * - a more protruding nose moves its tip forward and leaves the face where it is;
  * - a longer head grows backwards, and the ears and cheekbones keep their share of its depth;
  * - a longer face, or a higher crown, makes a higher head;
- * - a broader face sets the ears apart;
+ * - a broader face, and less a broader head, sets the ears apart;
  * - broader shoulder bones make broader shoulders;
  * - heights and limbs keep their share of the stature.
  */
@@ -57,8 +57,7 @@ export function resolveDimensions(own: Dimensions, changes: Changes): Dimensions
     'head_height_vertex_to_menton',
     grown('face_length_menton_sellion') + grown('vertex_above_eyes'),
   );
-  if (free('bitragion_breadth'))
-    d.bitragion_breadth *= d.bizygomatic_breadth / own.bizygomatic_breadth;
+  add('bitragion_breadth', 0.6 * grown('bizygomatic_breadth') + 0.4 * grown('head_breadth'));
   add('bideltoid_breadth', grown('biacromial_breadth'));
   const taller = d.stature / own.stature;
   for (const name of WITH_STATURE) if (free(name)) d[name] *= taller;

@@ -104,4 +104,13 @@ describe.each(IDS)('landmarks of %s', (id) => {
       ImpossibleDimensions,
     );
   });
+
+  it('refuse heights that change places, and name the dimension', () => {
+    expect(() => landmarksFor({ ...d, cervicale_height: d.stature - 60 })).toThrow(
+      /cervicale_height/,
+    );
+    expect(() => landmarksFor({ ...d, waist_height_navel: d.chest_height })).toThrow(
+      /waist_height_navel/,
+    );
+  });
 });
