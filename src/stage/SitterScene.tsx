@@ -14,6 +14,10 @@ function meshGeometry(mesh: SitterMesh): BufferGeometry {
   return geometry;
 }
 
+/** Ribbons of single hairs: too thin for a shadow map, which would draw them as specks. */
+const isSingleHairs = ({ substance, name }: SitterMesh): boolean =>
+  substance === 'brows' || name.endsWith('-locks');
+
 /**
  * Squares on the landmarks that stand on one mesh. They index that mesh's own position buffer, so that
  * the very vertices that are shown are drawn.
@@ -83,7 +87,7 @@ export function SitterScene({ sitter, materials, landmarks }: SitterSceneProps) 
           geometry={geometries[index] as BufferGeometry}
           material={materials.of[mesh.substance]}
           layers={LAYER.sitter}
-          castShadow
+          castShadow={!isSingleHairs(mesh)}
           receiveShadow
           frustumCulled={false}
         />

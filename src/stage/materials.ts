@@ -19,7 +19,7 @@ interface Recipe extends MeshPhysicalMaterialParameters {
 /** Reflection at normal incidence 0.028, as of skin's oil layer; other values are set by eye. */
 const RECIPES: Readonly<Record<Substance, Recipe>> = {
   skin: { surface: 'skin', roughness: 0.5, ior: 1.4, specularIntensity: 0.9 },
-  brows: { surface: 'cloth', roughness: 0.7, specularIntensity: 0.4 },
+  brows: { surface: 'cloth', roughness: 0.8, specularIntensity: 0.1 },
   hair: { surface: 'hair', roughness: 0.55, specularIntensity: 0.55 },
   eye: { surface: 'eye', roughness: 0.08, ior: 1.376 },
   top: { surface: 'cloth', roughness: 0.88, specularIntensity: 0.6 },
@@ -38,11 +38,10 @@ export function litMaterial(
     shadowSide: FrontSide,
     ...parameters,
   });
-  if (!location.search.includes('bare'))
-    material.onBeforeCompile = (shader) => {
-      Object.assign(shader.uniforms, uniforms, { fillShare: { value: fillShare } });
-      lightSurface(shader, surface);
-    };
+  material.onBeforeCompile = (shader) => {
+    Object.assign(shader.uniforms, uniforms, { fillShare: { value: fillShare } });
+    lightSurface(shader, surface);
+  };
   material.customProgramCacheKey = () => surface;
   return material;
 }

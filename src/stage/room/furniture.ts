@@ -141,6 +141,6 @@ export const furniture = (): BufferGeometry =>
     ...radiator(WINDOW),
     ...noticeBoard(),
     ...moved(chairStack(5), [1.42, 0, 0.55], -0.5),
-    ...moved(coatStand(), [-0.62, 0, 0.42]),
+    ...moved(coatStand(), [-0.98, 0, 0.42]),
     ...stageEdge(),
   ]);
