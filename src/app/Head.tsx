@@ -6,7 +6,11 @@ import type { Started } from './state/start';
 import { useWorkbench } from './state/workbench';
 import { words } from './words';
 
-const clock = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' });
+const clock = new Intl.DateTimeFormat(undefined, {
+  hour: '2-digit',
+  minute: '2-digit',
+  hourCycle: 'h23',
+});
 
 /** The running head: whose session it is, whether it is kept, and what can be done with the whole. */
 export function Head(props: {

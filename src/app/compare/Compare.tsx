@@ -120,9 +120,9 @@ export function Compare(props: {
               onUnavailable={props.onUnavailable}
             />
           </div>
-          <LookCloser tools={tools} onChange={setTools} several={pictures.length > 1} />
         </div>
       </section>
+      <LookCloser tools={tools} onChange={setTools} several={pictures.length > 1} />
       <RailBox pictures={pictures} sitter={sitter} play={play} />
       <section className="side" aria-label={said.side}>
         <SetUp />

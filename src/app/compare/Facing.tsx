@@ -1,14 +1,13 @@
-import { formatAngle } from '../../readings/format';
 import { setPose } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
 import type { Pose } from '../../sitter/types';
-import { AngleValue } from '../controls/AngleValue';
+import { AngleValue, showAngle } from '../controls/AngleValue';
 import { Slip } from '../controls/Slip';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 
 const said = words.compare;
-const size = (angle: number) => formatAngle(Math.abs(angle));
+const size = (angle: number) => showAngle(Math.abs(angle));
 
 /** "facing the camera", or how the sitter is turned. */
 function facing(pose: Pose): string {
@@ -42,7 +41,7 @@ export function Facing() {
             <AngleValue
               label={label}
               radians={pose[name]}
-              shown={formatAngle(pose[name])}
+              shown={showAngle(pose[name])}
               range={range}
               onCommit={(to) => act(setPose, { [name]: to })}
             />

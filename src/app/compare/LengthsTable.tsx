@@ -1,9 +1,11 @@
+import './readings.css';
 import { formatLength } from '../../readings/format';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { LINES } from './lines';
 import type { DrawnLength } from './over/lengths';
 import type { Shown } from './shown';
+import { useStacked } from './useStacked';
 
 /** The lengths between landmarks: as each picture draws them, and themselves. */
 export function LengthsTable(props: {
@@ -17,7 +19,7 @@ export function LengthsTable(props: {
   return (
     <div className="sheet-paper readings-paper">
       <table
-        className="readings"
+        className={useStacked(props.pictures.length) ? 'readings stacked' : 'readings'}
         style={{ '--columns': props.pictures.length } as React.CSSProperties}
       >
         <caption className="unseen">{said.lengthsCaption}</caption>
@@ -29,7 +31,9 @@ export function LengthsTable(props: {
                 <span className={`key ${LINES[letter].css}`}>{letter}</span>
               </th>
             ))}
-            <th scope="col">{said.lengthItself}</th>
+            <th scope="col" className="change">
+              {said.lengthItself}
+            </th>
           </tr>
         </thead>
         <tbody>

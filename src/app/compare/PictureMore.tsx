@@ -1,4 +1,4 @@
-import { formatAngle, formatFocal, formatLength } from '../../readings/format';
+import { formatFocal, formatLength } from '../../readings/format';
 import {
   cutFromLens,
   endCut,
@@ -9,7 +9,7 @@ import {
   setTilt,
 } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
-import { AngleValue } from '../controls/AngleValue';
+import { AngleValue, showAngle } from '../controls/AngleValue';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
 import { Slip } from '../controls/Slip';
@@ -68,7 +68,7 @@ export function PictureMore(props: {
                     shown={
                       tilt === 0
                         ? said.tilt.level
-                        : (tilt > 0 ? said.tilt.up : said.tilt.down)(formatAngle(Math.abs(tilt)))
+                        : (tilt > 0 ? said.tilt.up : said.tilt.down)(showAngle(Math.abs(tilt)))
                     }
                     range={LIMITS.tilt}
                     note={said.tilt.note}

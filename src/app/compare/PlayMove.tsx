@@ -1,4 +1,3 @@
-import { useEffect, useState } from 'react';
 import { Slider, SliderThumb, SliderTrack } from 'react-aria-components';
 import { formatNumber } from '../../readings/format';
 import { LIMITS } from '../../session/limits';
@@ -6,10 +5,10 @@ import type { Letter, Session } from '../../session/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { TypedValue } from '../controls/TypedValue';
 import { Do } from '../controls/words';
+import { useMedia } from '../state/useMedia';
 import type { Play } from '../state/usePlay';
 import { words } from '../words';
 
-const still = () => matchMedia('(prefers-reduced-motion: reduce)').matches;
 /** Steps of the move where motion is not wanted: a place at a press. */
 const STEPS = 4;
 
@@ -21,13 +20,7 @@ export function PlayMove(props: {
   onChange: (move: Partial<Session['play']>) => void;
 }) {
   const { play, move } = props;
-  const [reduced, setReduced] = useState(still);
-  useEffect(() => {
-    const query = matchMedia('(prefers-reduced-motion: reduce)');
-    const update = () => setReduced(query.matches);
-    query.addEventListener('change', update);
-    return () => query.removeEventListener('change', update);
-  }, []);
+  const reduced = useMedia('(prefers-reduced-motion: reduce)');
   const said = words.rail;
   const step = () =>
     play.scrub(play.at === null || play.at >= 1 ? 0 : Math.min(1, play.at + 1 / STEPS));

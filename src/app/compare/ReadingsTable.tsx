@@ -1,3 +1,4 @@
+import './readings.css';
 import { useState } from 'react';
 import { type TableRow, tableCsv, tableText } from '../../handout/table';
 import { compare, readPair } from '../../readings/compare';
@@ -8,6 +9,7 @@ import { Do } from '../controls/words';
 import { words } from '../words';
 import { LINES } from './lines';
 import type { Shown } from './shown';
+import { useStacked } from './useStacked';
 
 const SHORT: ReadonlySet<string> = new Set(SHORT_TABLE);
 
@@ -56,7 +58,10 @@ export function ReadingsTable(props: { pictures: readonly Shown[]; speaking: Spe
     );
   return (
     <div className="sheet-paper readings-paper">
-      <table className="readings" style={{ '--columns': letters.length } as React.CSSProperties}>
+      <table
+        className={useStacked(letters.length) ? 'readings stacked' : 'readings'}
+        style={{ '--columns': letters.length } as React.CSSProperties}
+      >
         <caption className="unseen">{said.caption}</caption>
         <thead>
           <tr>
@@ -66,7 +71,11 @@ export function ReadingsTable(props: { pictures: readonly Shown[]; speaking: Spe
                 <span className={`key ${LINES[letter].css}`}>{letter}</span>
               </th>
             ))}
-            {first && second && <th scope="col">{said.change(first, second)}</th>}
+            {first && second && (
+              <th scope="col" className="change">
+                {said.change(first, second)}
+              </th>
+            )}
           </tr>
         </thead>
         {rows

@@ -95,7 +95,8 @@ export default function StillSheet(props: {
           <Toggle on={captioned} onChange={setCaptioned}>
             {said.captions}
           </Toggle>
-          <Do main type="submit" isDisabled={state.is === 'rendering' || !props.stage}>
+          {/* Pending, not disabled: a disabled button gives up the focus, and Escape would reach nothing. */}
+          <Do main type="submit" isPending={state.is === 'rendering'} isDisabled={!props.stage}>
             {said.save}
           </Do>
         </div>

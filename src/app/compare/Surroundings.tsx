@@ -1,4 +1,4 @@
-import { formatAngle, formatNumber, formatPercent } from '../../readings/format';
+import { formatNumber, formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
 import {
   setFormat,
@@ -9,7 +9,7 @@ import {
   setUnits,
 } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
-import { AngleValue } from '../controls/AngleValue';
+import { AngleValue, showAngle } from '../controls/AngleValue';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
 import { ManyChoices } from '../controls/ManyChoices';
@@ -34,7 +34,7 @@ function LightSentence() {
             shown={
               azimuth === 0
                 ? said.azimuthFront
-                : said.azimuthSide(formatAngle(Math.abs(azimuth)), azimuth > 0 ? 'left' : 'right')
+                : said.azimuthSide(showAngle(Math.abs(azimuth)), azimuth > 0 ? 'left' : 'right')
             }
             range={LIMITS.lightAzimuth}
             note={said.lightCaution}
@@ -45,7 +45,7 @@ function LightSentence() {
           <AngleValue
             label={labels.elevation}
             radians={elevation}
-            shown={formatAngle(elevation)}
+            shown={showAngle(elevation)}
             range={LIMITS.lightElevation}
             onCommit={(to) => act(setLight, { elevation: to })}
           />

@@ -71,7 +71,7 @@ interface WallsProps {
 /** The backdrop, the wall behind it and the wall behind the camera, as far as they are shown. */
 function Walls({ ground: { band, scale, extent }, room, hatch }: WallsProps) {
   const foot = band.y + band.height;
-  const front = scale.toX(extent.to);
+  const front = scale.toX(room.cameraWall);
   const rear = room.rearWall ?? room.backdrop;
   const shows = (distance: number) => -distance >= extent.from - 1e-9;
   const backdrop = scale.toX(-room.backdrop);

@@ -83,7 +83,9 @@ export function railGround(content: RailContent, sheet: RailSheet): RailGround {
   const narrow = width < NARROW;
   const rear = Math.max(room.backdrop, room.rearWall ?? 0);
   const behind = narrow ? Math.min(rear, -(figure?.back ?? -BODY_BEHIND) + 2 * AIR) : rear;
-  const extent = { from: -behind, to: room.cameraWall };
+  // A standpoint beyond the wall is still shown where it is.
+  const farthest = Math.max(...content.pictures.map(({ standpoint }) => standpoint + AIR));
+  const extent = { from: -behind, to: Math.max(room.cameraWall, farthest) };
   const left = narrow ? 0 : HATCH;
   const right = width - HATCH;
 
