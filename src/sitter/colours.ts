@@ -27,7 +27,7 @@ const DEEPEST = { skin: 0.16, other: 0.3 } as const;
  * Light enters skin and comes out reddened, so shade in folds is red before it is black: the
  * openness is raised to a lower power for red. Powers by eye.
  */
-const SKIN_SHADE: Rgb = [0.75, 1.05, 1.15];
+const SKIN_SHADE: Rgb = [0.86, 1.02, 1.08];
 const LIPS = linearRgb('#b57266');
 const WHITE_OF_EYE = linearRgb('#d6cdc4');
 const PUPIL = linearRgb('#0b0908');

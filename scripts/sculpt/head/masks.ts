@@ -50,7 +50,7 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
     const upper = Y > opening.lower(clamp(ex, opening.inner, opening.outer)) + 3 ? 1 : 0;
     const cheek = bell(Math.hypot(ax - 43, y + 29, z + 14), 15) * 0.6;
     const tip = bell(Math.hypot(ax, y + 29, z - 33), 11) * 0.4;
-    const ear = ax > 74 && z < -66 ? 0.5 * step(73, 82, ax) : 0;
+    const ear = ax > 74 && y > -60 && z < -66 ? 0.5 * step(73, 82, ax) : 0;
     const chin = bell(Math.hypot(ax, y + 93, z - 11), 12) * 0.15;
     return {
       lips: front * lips.red(ax, y),
