@@ -65,7 +65,7 @@ function radiator({ left, right }: WindowPlan): BufferGeometry[] {
 }
 
 function noticeBoard(): BufferGeometry[] {
-  const at = (x: number, y: number, z: number): Place => [1.24 + x, 1.66 + y, z];
+  const at = (x: number, y: number, z: number): Place => [0.86 + x, 1.62 + y, z];
   const edge = (w: number, h: number, x: number, y: number) =>
     piece(board(w, h, 0.03, 0.006), OAK, at(x, y, 0.015));
   const sheet = (x: number, y: number, w: number, h: number, tone: number, lean: number) =>
@@ -141,6 +141,6 @@ export const furniture = (): BufferGeometry =>
     ...radiator(WINDOW),
     ...noticeBoard(),
     ...moved(chairStack(5), [1.42, 0, 0.55], -0.5),
-    ...moved(coatStand(), [-0.98, 0, 0.42]),
+    ...moved(coatStand(), [-0.44, 0, 0.25]),
     ...stageEdge(),
   ]);
