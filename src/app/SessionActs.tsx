@@ -36,6 +36,11 @@ export default function SessionActs(props: {
         className="field"
         defaultValue={session.title}
         onBlur={(event) => act(setTitle, { to: (event.target as HTMLInputElement).value })}
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter') return;
+          act(setTitle, { to: (event.target as HTMLInputElement).value });
+          close();
+        }}
       >
         <Label>{said.title}</Label>
         <Input />

@@ -14,6 +14,11 @@ const PRINTED: Readonly<Record<Letter, { accent: string; dashes: readonly number
   C: { accent: '#285519', dashes: [0.15, 0.25] },
   D: { accent: '#64308a', dashes: [0.65, 0.25, 0.15, 0.25] },
 };
+/**
+ * The page answers only between tiles. Eight views of one this large take a software rasteriser some
+ * seconds; larger ones would make Stop wait.
+ */
+const TILE = 768;
 const TYPEFACE = '"Literata Variable", Georgia, serif';
 
 interface Request {
@@ -40,7 +45,7 @@ function stillPicture(shown: Shown, session: Session, stage: StageHandle): Still
     ],
     aspect: camera.sensor.width / camera.sensor.height,
     render: (width, height, bandHeight, signal) =>
-      stage.renderPicture(camera, width, height, { bandHeight, signal }),
+      stage.renderPicture(camera, width, height, { bandHeight, signal, tileSide: TILE }),
   };
 }
 
