@@ -5,6 +5,8 @@ import { type App, expect, freshApp, test } from './fixture';
 
 /** Serious and critical findings of WCAG 2.2 A and AA, each as rule and place. */
 async function findings({ page }: App): Promise<string[]> {
+  // Halfway from light to dark a colour is neither.
+  await page.evaluate(() => Promise.all(document.getAnimations().map((each) => each.finished)));
   const { violations, passes } = await new AxeBuilder({ page })
     .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
     .analyze();
@@ -73,11 +75,13 @@ test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
 
   await tabTo(app, /^Framing/);
   await keyboard.press('Enter');
-  await expect(app.page.getByRole('listbox')).toBeVisible();
+  await expect(app.page.getByRole('option').filter({ hasText: /^Headshot/ })).toBeFocused();
   const framing = async () => (await app.session()).crop.framing;
   await keyboard.press('ArrowDown');
+  const next = app.page.getByRole('option').filter({ hasText: /^Head and shoulders/ });
+  await expect(next).toBeFocused();
   await keyboard.press('Enter');
-  await expect.poll(framing).not.toBe(demoSession().crop.framing);
+  await expect.poll(framing).toBe('head-and-shoulders');
 
   await tabTo(app, /^outline of the other$/);
   await keyboard.press('Space');
@@ -103,6 +107,9 @@ test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
   await keyboard.press('Control+z');
   await expect.poll(framing).toBe(demoSession().crop.framing);
 });
+
+/** Boxes of a scaled drawing are fractions of a pixel off. */
+const ROUNDING = 0.01;
 
 for (const width of [360, 390]) {
   test(`a phone of ${width} pixels: nothing scrolls sideways, targets are finger-sized`, async ({
@@ -135,34 +142,35 @@ for (const width of [360, 390]) {
             return Math.min(box.width, box.height);
           }),
         );
-      expect(Math.max(...sizes), `handle ${letter}`).toBeGreaterThanOrEqual(44);
+      expect(Math.max(...sizes), `handle ${letter}`).toBeGreaterThan(44 - ROUNDING);
     }
-    const small = await app.page.locator('button:visible').evaluateAll((buttons) =>
-      buttons
-        .filter((button) => button.matches('.do, .toggle'))
-        .filter((button) => button.getBoundingClientRect().height < 44)
-        .map((button) => button.textContent),
+    const small = await app.page.locator('button:visible').evaluateAll(
+      (buttons, least) =>
+        buttons
+          .filter((button) => button.matches('.do, .toggle'))
+          .filter((button) => button.getBoundingClientRect().height < least)
+          .map((button) => button.textContent),
+      44 - ROUNDING,
     );
     expect(small, 'acts lower than 44 pixels').toEqual([]);
 
     // A finger moves a handle, and the page does not scroll away below it.
+    await app.handle('B').scrollIntoViewIfNeeded();
     const tab = await app.handle('B').locator('.rail-tab').boundingBox();
     if (!tab) throw new Error('no handle');
-    await app.page.keyboard.press('End');
     const finger = await app.page.context().newCDPSession(app.page);
     const [x, y] = [tab.x + tab.width / 2, tab.y + tab.height / 2];
+    const scrolled = await app.page.evaluate(() => window.scrollY);
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: number) =>
       finger.send('Input.dispatchTouchEvent', {
         type,
         touchPoints: type === 'touchEnd' ? [] : [{ x: at, y }],
       });
-    await app.handle('B').scrollIntoViewIfNeeded();
-    const shown = await app.handle('B').locator('.rail-tab').boundingBox();
-    expect(shown).not.toBeNull();
     await touch('touchStart', x);
     for (let i = 1; i <= 5; i++) await touch('touchMove', x - 12 * i);
     await touch('touchEnd', x - 60);
     await expect.poll(async () => (await app.session()).pictures[1]?.standpoint).toBeLessThan(2.2);
+    expect(await app.page.evaluate(() => window.scrollY)).toBe(scrolled);
     await app.page.context().close();
   });
 }

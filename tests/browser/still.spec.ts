@@ -110,15 +110,15 @@ test('one picture alone, in several tiles, has no seams', async ({ app }) => {
   const screen = await app.pixels('B');
   await app.value('More of B').click();
   await app.press('Save this picture alone');
-  const { name, image } = await save(app, 2250);
+  const { name, image } = await save(app, 1000);
   expect(name).toBe('standpoint-b-2.40m.png');
-  const sheet = sheetFor(2250, [1], true);
-  expect([image.width, image.height]).toEqual([2250, sheet.height]);
+  const sheet = sheetFor(1000, [1], true);
+  expect([image.width, image.height]).toEqual([1000, sheet.height]);
   const picture = inside(must(sheet.pictures[0]), image);
   const small = shrink(picture, screen.width, screen.height);
   expect(difference(small, screen)).toBeLessThan(AS_ON_SCREEN);
-  // The limits of src/stage/still.ts: 2048 pixels a side, 8 Mi pixels a row of tiles.
-  const tiles = planTiles(picture.width, picture.height, { side: 2048, rowArea: 8 * 1024 * 1024 });
+  // The tiles of src/app/compare/makeStill.ts: 768 pixels a side.
+  const tiles = planTiles(picture.width, picture.height, { side: 768, rowArea: 8 * 1024 * 1024 });
   const borders = {
     across: must(tiles[0])
       .slice(1)
