@@ -1,4 +1,4 @@
-import { ListBox, ListBoxItem, type ListBoxProps } from 'react-aria-components';
+import { ListBox, ListBoxItem } from 'react-aria-components';
 
 export interface Choice<Id extends string> {
   readonly id: Id;
@@ -6,14 +6,16 @@ export interface Choice<Id extends string> {
   readonly note?: string | undefined;
 }
 
-/** Choices one below the other, one or any number of them chosen. */
+/**
+ * Choices one below the other, one or any number of them chosen. Enter and Space both choose; an
+ * `onAction` on the list would take Enter away from choosing.
+ */
 export default function ChoiceList<Id extends string>(props: {
   label: string;
   mode: 'single' | 'multiple';
   chosen: readonly Id[];
   choices: readonly Choice<Id>[];
   onChange: (chosen: readonly Id[]) => void;
-  onAction?: ListBoxProps<object>['onAction'];
 }) {
   const ids = props.choices.map(({ id }) => id);
   return (
@@ -24,7 +26,6 @@ export default function ChoiceList<Id extends string>(props: {
       disallowEmptySelection={props.mode === 'single'}
       selectedKeys={props.chosen}
       autoFocus
-      {...(props.onAction && { onAction: props.onAction })}
       onSelectionChange={(keys) =>
         props.onChange(keys === 'all' ? ids : ids.filter((id) => keys.has(id)))
       }

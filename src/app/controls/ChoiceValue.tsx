@@ -18,7 +18,6 @@ export function ChoiceValue<Id extends string>(props: {
           mode="single"
           chosen={[props.chosen]}
           choices={props.choices}
-          onAction={close}
           onChange={([id]) => {
             if (id !== undefined) props.onChoose(id as Id);
             close();
