@@ -1,5 +1,6 @@
 /** For everybody: assistive technology, the keyboard alone, narrow screens, touch, and a page at rest. */
 import AxeBuilder from '@axe-core/playwright';
+import type { Locator } from '@playwright/test';
 import { demoSession } from '../../src/session/demo';
 import { type App, expect, freshApp, test } from './fixture';
 
@@ -32,19 +33,13 @@ for (const colorScheme of ['light', 'dark'] as const) {
   });
 }
 
-/** Presses Tab until the focus is on an element of that name; fails after a whole round. */
-async function tabTo({ page }: App, name: RegExp): Promise<void> {
-  const met: string[] = [];
+/** Presses Tab until the focus is on an element; fails after more than a whole round. */
+async function tabTo({ page }: App, wanted: Locator): Promise<void> {
   for (let i = 0; i < 80; i++) {
     await page.keyboard.press('Tab');
-    const focused = await page.evaluate(() => {
-      const at = document.activeElement;
-      return at?.getAttribute('aria-label') ?? at?.textContent?.trim() ?? '';
-    });
-    if (name.test(focused)) return;
-    met.push(focused);
+    if (await wanted.evaluate((element) => element === document.activeElement)) return;
   }
-  throw new Error(`Tab meets no ${name}, only ${met.join(' | ')}`);
+  throw new Error(`Tab does not reach ${wanted}`);
 }
 
 test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
@@ -52,7 +47,7 @@ test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
   const { keyboard } = app.page;
   const standpoint = async () => (await app.session()).pictures[1]?.standpoint;
 
-  await tabTo(app, /^Standpoint B$/);
+  await tabTo(app, app.handle('B'));
   await expect(app.handle('B')).toBeFocused();
   const isMarked = await app
     .handle('B')
@@ -64,7 +59,7 @@ test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
   await keyboard.press('Shift+ArrowLeft');
   await expect.poll(standpoint).toBe(2.3);
 
-  await tabTo(app, /^Standpoint A, from the eyes to the lens/);
+  await tabTo(app, app.value('Standpoint A, from the eyes to the lens'));
   await keyboard.press('Enter');
   await expect(app.slip().getByRole('textbox')).toBeFocused();
   await keyboard.type('60 cm');
@@ -73,7 +68,7 @@ test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
   // The focus is back where it came from.
   await expect(app.value('Standpoint A, from the eyes to the lens')).toBeFocused();
 
-  await tabTo(app, /^Framing/);
+  await tabTo(app, app.value('Framing'));
   await keyboard.press('Enter');
   await expect(app.page.getByRole('option').filter({ hasText: /^Headshot/ })).toBeFocused();
   const framing = async () => (await app.session()).crop.framing;
@@ -83,18 +78,22 @@ test('the whole job is done by the keyboard alone', async ({ fresh: app }) => {
   await keyboard.press('Enter');
   await expect.poll(framing).toBe('head-and-shoulders');
 
-  await tabTo(app, /^outline of the other$/);
+  await tabTo(app, app.value('outline of the other'));
   await keyboard.press('Space');
   await expect(app.figure('A').locator('path.over-outline')).toHaveCount(1);
 
-  await tabTo(app, /^Play the move/);
-  await tabTo(app, /^Place in the move/);
+  await tabTo(app, app.value('Play the move'));
+  await tabTo(app, app.page.getByRole('slider', { name: 'Place in the move' }));
   await keyboard.press('End');
   await expect.poll(async () => (await app.picture('A')).standpoint).toBeCloseTo(2.3, 9);
 
-  await tabTo(app, /^Save a still$/);
+  await tabTo(app, app.value('Back to the start'));
   await keyboard.press('Enter');
-  await tabTo(app, /^Save the PNG$/);
+  await expect.poll(async () => (await app.picture('A')).standpoint).toBe(0.6);
+
+  await tabTo(app, app.value('Save a still'));
+  await keyboard.press('Enter');
+  await tabTo(app, app.value('Save the PNG'));
   const width = app.slip().getByRole('textbox', { name: 'Width, pixels' });
   await width.focus();
   await keyboard.press('Control+a');
