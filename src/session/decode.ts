@@ -4,6 +4,7 @@ import { describeIssue } from '../models/issue';
 import type { Models } from '../models/types';
 import { clampSession } from './clamp';
 import { MIGRATIONS, migrate } from './migrate';
+import { impossibility } from './person';
 import { sessionSchema } from './schema';
 import { SESSION_VERSION, type Session } from './types';
 
@@ -16,7 +17,8 @@ export type Fault =
   | 'not-a-session'
   | 'newer'
   | 'unknown-version'
-  | 'unknown-model';
+  | 'unknown-model'
+  | 'impossible-sitter';
 
 export interface Undecoded {
   readonly ok: false;
@@ -69,7 +71,10 @@ export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models)
   if (stranger) {
     return failed('unknown-model', `This ${carrier} asks for ${stranger}, which is not here.`);
   }
-  return { ok: true, session: clampSession(parsed.output, models) };
+  const session = clampSession(parsed.output, models);
+  const contradiction = impossibility(session.sitter, models);
+  if (contradiction) return failed('impossible-sitter', `No such sitter can be: ${contradiction}.`);
+  return { ok: true, session };
 }
 
 /** The first thing a session names that models/ does not hold. */

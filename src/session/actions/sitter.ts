@@ -3,6 +3,7 @@ import type { DimensionName, Pose } from '../../sitter/types';
 import { clampDimension } from '../clamp';
 import type { ActionContext } from '../follow';
 import { known } from '../known';
+import { impossibility } from '../person';
 import type { Session } from '../types';
 import { action } from './action';
 import { usualFrameHeight } from './crop';
@@ -29,7 +30,10 @@ export const setSitter = action<{ model: string }>({
   label: (after, _, { models }) => `Sitter: ${known(models.sitters, after.sitter.model).name}`,
 });
 
-/** Changes one dimension, millimetres; null gives the sitter's own back. */
+/**
+ * Changes one dimension, millimetres; null gives the sitter's own back. What no person can have
+ * together changes nothing (`impossibility` says why).
+ */
 export const setDimension = action<{ dimension: DimensionName; to: number | null }>({
   edit: (session, { dimension, to }, context) => {
     const { [dimension]: _changed, ...others } = session.sitter.changes;
@@ -38,7 +42,8 @@ export const setDimension = action<{ dimension: DimensionName; to: number | null
       to === null
         ? others
         : { ...others, [dimension]: clampDimension(to, dimension, model, context.models) };
-    return withSitter(session, { ...session.sitter, changes }, context);
+    const sitter = { ...session.sitter, changes };
+    return impossibility(sitter, context.models) ? session : withSitter(session, sitter, context);
   },
   label: (after, { dimension }, { models }) => {
     const { name } = models.dimensions[dimension];
