@@ -13,13 +13,14 @@ import {
 import { LAYER } from './layers';
 import type { ShadowedLamp } from './shadows';
 
-const KEY_MAP = new Vector2(1024, 1024);
-const RIM_MAP = new Vector2(512, 512);
+export const KEY_MAP = new Vector2(1024, 1024);
+export const RIM_MAP = new Vector2(512, 512);
 /** The sitter's nearest part stands at most this far before the eyes, towards a lamp. */
-const REACH = 0.35;
+export const REACH = 0.35;
 const WHITE = 0xffffff;
 
-function place(light: SpotLight, lamp: Lamp): void {
+/** Aims a lamp and sets what its shadow map takes in. */
+export function placeLamp(light: SpotLight, lamp: Lamp): void {
   light.target.position.set(...lamp.target);
   light.target.updateMatrixWorld();
   light.layers.enableAll();
@@ -70,10 +71,10 @@ export function Lamps({ light, room, onSet }: LampsProps) {
     const lamps = [key, rim].map(({ current }, index): ShadowedLamp => {
       const lamp = index === 0 ? keyLamp(light) : rimLamp(light, room);
       if (!current) throw new Error('lamp not mounted');
-      place(current, lamp);
+      placeLamp(current, lamp);
       return { light: current, diameter: lamp.diameter, nearest: throwOf(lamp) - REACH };
     });
-    if (wall.current) place(wall.current, backdropLamp(room));
+    if (wall.current) placeLamp(wall.current, backdropLamp(room));
     onSet(lamps);
   }, [light, room, onSet]);
 

@@ -5,7 +5,8 @@ import { landmarkColour } from './landmarkColours';
 import { LAYER } from './layers';
 import type { Materials } from './materials';
 
-function meshGeometry(mesh: SitterMesh): BufferGeometry {
+/** A mesh's own arrays as a geometry; nothing is copied. */
+export function meshGeometry(mesh: SitterMesh): BufferGeometry {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(mesh.positions, 3));
   geometry.setAttribute('normal', new BufferAttribute(mesh.normals, 3));
@@ -15,7 +16,7 @@ function meshGeometry(mesh: SitterMesh): BufferGeometry {
 }
 
 /** Ribbons of single hairs: too thin for a shadow map, which would draw them as specks. */
-const isSingleHairs = ({ substance, name }: SitterMesh): boolean =>
+export const isSingleHairs = ({ substance, name }: SitterMesh): boolean =>
   substance === 'brows' || name.endsWith('-locks');
 
 /**

@@ -27,6 +27,9 @@ const RECIPES: Readonly<Record<Substance, Recipe>> = {
   shoes: { surface: 'plain', roughness: 0.45 },
 };
 
+/** Share of the fill that reaches the hall: the soft boxes stand near the sitter, their backs to it. */
+export const ROOM_FILL = 0.62;
+
 /** A physical material lit by the studio's lamps. */
 export function litMaterial(
   uniforms: LampUniforms,
@@ -64,12 +67,11 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
     Object.entries(RECIPES).map(([name, recipe]) => [name, litMaterial(uniforms, recipe)]),
   ) as Record<Substance, MeshPhysicalMaterial>;
   const rest = {
-    // The soft boxes stand near the sitter and turn their backs to the hall.
     room: litMaterial(uniforms, {
       surface: 'plain',
       roughness: 0.62,
       specularIntensity: 0.5,
-      fillShare: 0.62,
+      fillShare: ROOM_FILL,
       dithering: true,
     }),
     clay: litMaterial(uniforms, {

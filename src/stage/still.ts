@@ -51,7 +51,8 @@ export class StillInterrupted extends Error {
   override readonly name = 'StillInterrupted';
 }
 
-const SAMPLES = 8;
+/** Unless told otherwise. */
+export const SAMPLES = 8;
 const GOLDEN = 0.6180339887498949;
 const LONGEST_TILE = 2048;
 /** 32 MiB of RGBA for a row of tiles. */

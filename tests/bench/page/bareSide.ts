@@ -1,0 +1,96 @@
+/** The plain side: a WebGLRenderer that draws each picture with one call, and nothing around it. */
+import {
+  Color,
+  NeutralToneMapping,
+  PCFShadowMap,
+  WebGLRenderer,
+  type WebGLRenderTarget,
+} from 'three';
+import type { Camera } from '../../../src/optics/types';
+import type { StagePicture } from '../../../src/stage';
+import { boundsOf, depthRange } from '../../../src/stage/depthRange';
+import { floorHeight, hallBounds } from '../../../src/stage/floor';
+import { lampUniforms, setWhorl } from '../../../src/stage/lampUniforms';
+import { createMaterials } from '../../../src/stage/materials';
+import { EXPOSURE } from '../../../src/stage/outputPass';
+import { aim, bareCamera } from '../../../src/stage/projection';
+import { ShadowMaps } from '../../../src/stage/shadows';
+import { bareScene } from './bareScene';
+import { finish } from './pixels';
+import { CANVAS, type Subject } from './subject';
+import { stockWardrobe } from './wardrobe';
+
+export interface BareSide {
+  readonly renderer: WebGLRenderer;
+  readonly draw: (pictures: readonly StagePicture[]) => void;
+  /** Draws one camera's picture over a whole target. */
+  readonly drawInto: (target: WebGLRenderTarget, camera: Camera) => void;
+  /** Whose shaders the surfaces have. */
+  readonly wear: (whose: 'studio' | 'stock') => void;
+}
+
+function makeRenderer(canvas: HTMLCanvasElement): WebGLRenderer {
+  const renderer = new WebGLRenderer({
+    canvas,
+    alpha: true,
+    antialias: true,
+    preserveDrawingBuffer: true,
+  });
+  renderer.setSize(CANVAS.width, CANVAS.height);
+  renderer.setClearColor(0x000000, 0);
+  renderer.shadowMap.enabled = true;
+  renderer.shadowMap.type = PCFShadowMap;
+  renderer.shadowMap.autoUpdate = false;
+  renderer.toneMapping = NeutralToneMapping;
+  renderer.toneMappingExposure = EXPOSURE;
+  return renderer;
+}
+
+export function bareSide(
+  canvas: HTMLCanvasElement,
+  { sitter, session, states }: Subject,
+): BareSide {
+  const renderer = makeRenderer(canvas);
+  const { light, room } = session;
+  const bounds = boundsOf(sitter.meshes.map(({ positions }) => positions));
+  const { scene, shadowed, wear } = bareScene(sitter, bounds, light, room);
+  const uniforms = lampUniforms();
+  const { vertex, opisthocranion, sellion } = sitter.landmarks;
+  setWhorl(uniforms, vertex, opisthocranion, sellion);
+  const studio = createMaterials(uniforms, new Color());
+  const wardrobes = { studio, stock: stockWardrobe(renderer, studio) };
+  wear(studio);
+  new ShadowMaps(uniforms).update(renderer, scene, shadowed);
+
+  const hall = hallBounds(floorHeight(sitter, bounds), room.backdrop);
+  const ranges = new Map(
+    states.flat().map((picture) => [picture.camera, depthRange(picture.camera, bounds, hall)]),
+  );
+  const camera = bareCamera();
+  const take = (view: Camera) => {
+    const range = ranges.get(view);
+    if (!range) throw new Error('not a camera of the subject');
+    aim(camera, view, range);
+  };
+  const gl = renderer.getContext() as WebGL2RenderingContext;
+  return {
+    renderer,
+    draw(pictures) {
+      renderer.setScissorTest(true);
+      for (const { camera: view, rect } of pictures) {
+        take(view);
+        renderer.setViewport(rect.x, rect.y, rect.width, rect.height);
+        renderer.setScissor(rect.x, rect.y, rect.width, rect.height);
+        renderer.render(scene, camera);
+      }
+      finish(gl);
+    },
+    drawInto(target, view) {
+      take(view);
+      renderer.setRenderTarget(target);
+      renderer.render(scene, camera);
+      renderer.setRenderTarget(null);
+    },
+    wear: (whose) => wear(wardrobes[whose]),
+  };
+}
