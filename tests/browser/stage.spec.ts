@@ -42,6 +42,19 @@ function apart(a: Image, b: Image): number[] {
   );
 }
 
+/** Differs from each neighbour by no more than this in any channel: no edge runs there. */
+const SMOOTH = 6;
+
+function isSmooth({ width, height, data }: Image, i: number): boolean {
+  const [x, y] = [i % width, Math.floor(i / width)];
+  if (x === 0 || y === 0 || x === width - 1 || y === height - 1) return false;
+  return [i - 1, i + 1, i - width, i + width].every((j) =>
+    [0, 1, 2].every(
+      (c) => Math.abs((data[4 * i + c] as number) - (data[4 * j + c] as number)) <= SMOOTH,
+    ),
+  );
+}
+
 const share = (values: readonly number[], counts: (value: number) => boolean): number =>
   values.filter(counts).length / values.length;
 
@@ -77,9 +90,11 @@ test('a still is the picture on the screen', async ({ app }) => {
   const shown = await app.pixels('A');
   const saved = await still(app, 'A', shown.width, shown.height, { samples: 1 });
   const off = apart(shown, saved);
-  // Each is rounded to 8 bits with a dither of half a step, so two may lie between them; edges differ
-  // because the screen averages four samples there.
-  expect(share(off, (value) => value <= 2)).toBeGreaterThan(0.94);
+  // At edges the two average their samples before and after the tone curve, so they are compared where
+  // the picture is smooth. Each is rounded to 8 bits with a dither of half a step: two may lie between.
+  const smooth = off.filter((_, i) => isSmooth(shown, i));
+  expect(smooth.length / off.length).toBeGreaterThan(0.5);
+  expect(share(smooth, (value) => value <= 2)).toBeGreaterThan(0.995);
   const means = [shown, saved].map(({ data }) => data.reduce((a, b) => a + b, 0) / data.length);
   expect(Math.abs((means[0] as number) - (means[1] as number))).toBeLessThan(0.5);
 });
@@ -103,5 +118,7 @@ test('tiles join without seams', async ({ app }) => {
       Math.abs(column - Math.round(column / tile) * tile) <= 1 && column > 1 && column < width - 2
     );
   });
-  expect(atSeams.length).toBeLessThanOrEqual(2 + 0.1 * differing.length);
+  // A seam that shows differs along its length; single hairs differ here and there.
+  const seams = Math.ceil(width / side) - 1;
+  expect(atSeams.length).toBeLessThanOrEqual(0.02 * seams * height);
 });
