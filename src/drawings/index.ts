@@ -1,5 +1,6 @@
 /** Drawings made from the session: the rail. */
-export { type ProfileOutline, profileOutline } from './profile/outline';
+// The tracing itself is fetched apart, from ./profile/outline: the first picture does not wait for it.
+export type { ProfileOutline } from './profile/outline';
 export { Rail, type RailProps } from './rail/Rail';
 export type { ScaleKind } from './rail/scale';
 export { type FrameSpan, frameAtEyePlane } from './rail/sight';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { profileOutline } from '../../src/drawings';
 import { ringArea } from '../../src/drawings/geometry';
 import type { Ring } from '../../src/drawings/profile/outline';
+import { profileOutline } from '../../src/drawings/profile/outline';
 import type { SitterMesh } from '../../src/sitter/types';
 import { ellipsoid, MANIKIN, sitterOf } from './shapes';
 

@@ -1,4 +1,4 @@
-import { profileOutline } from '../../src/drawings';
+import { profileOutline } from '../../src/drawings/profile/outline';
 import { estimateText } from '../../src/drawings/rail/text-width';
 import type { RailContent, RailSheet } from '../../src/drawings/rail/types';
 import { REGION, type Sitter, type SitterMesh, type Substance } from '../../src/sitter/types';

@@ -1,15 +1,16 @@
-import { formatFNumber } from '../../readings/format';
+import { formatFNumber, formatLength } from '../../readings/format';
 import { parseFNumber } from '../../readings/parse';
 import { cutFromLens, setFNumber, setFocal, setFrameHeight } from '../../session/actions';
 import { limitSentence } from '../../session/limit-words';
 import { LIMITS } from '../../session/limits';
 import { LengthValue } from '../controls/LengthValue';
+import { Slip } from '../controls/Slip';
 import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { captionWords } from './captions';
-import { PictureMore } from './PictureMore';
-import { StandpointValue } from './StandpointValue';
+import { PictureMore } from './onDemand';
+import { CLOSE, StandpointValue } from './StandpointValue';
 import type { Shown } from './shown';
 
 const STOPS = [1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22];
@@ -26,6 +27,15 @@ export function Caption(props: {
   const said = words.compare;
   const text = captionWords(shown, session.units);
   const [limit] = resolved.limits;
+  const { noseToLens } = shown.measures.face;
+  const remarks = [
+    ...(resolved.standpoint < CLOSE
+      ? [said.closeTo(formatLength(noseToLens, session.units, 'distance'))]
+      : []),
+    ...(text.angle ? [text.angle] : []),
+    ...(limit ? [limitSentence(limit, session.units)] : []),
+    ...(resolved.cut ? [words.picture.cutCost(resolved.cut)] : []),
+  ];
   return (
     <figcaption className="caption">
       <span className="letter" aria-hidden="true">
@@ -75,12 +85,21 @@ export function Caption(props: {
             offers={STOPS.map((value) => ({ value, shown: formatFNumber(value) }))}
             onCommit={(to) => act(setFNumber, { letter, to })}
           />{' '}
-          <PictureMore shown={shown} others={props.others} onSaveAlone={props.onSaveAlone} />
+          <Slip label={said.moreOf(letter)} shown={said.more}>
+            {(close) => (
+              <PictureMore
+                shown={shown}
+                others={props.others}
+                onSaveAlone={props.onSaveAlone}
+                close={close}
+              />
+            )}
+          </Slip>
         </span>
       </span>
-      {(text.angle ?? limit) && (
+      {remarks.length > 0 && (
         <span className="limit" role="status">
-          {text.angle} {limit && limitSentence(limit, session.units)}
+          {remarks.join(' ')}
         </span>
       )}
     </figcaption>

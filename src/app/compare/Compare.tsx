@@ -9,13 +9,11 @@ import { usePlay } from '../state/usePlay';
 import { useVisibility } from '../state/useVisibility';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
-import { LengthsTable } from './LengthsTable';
 import { LookCloser } from './LookCloser';
-import { fetchTheRest, StillSheet } from './onDemand';
+import { fetchTheRest, LengthsTable, Questions, ReadingsTable, StillSheet } from './onDemand';
 import { drawnLengths } from './over/lengths';
 import { Print } from './Print';
 import { RailBox } from './RailBox';
-import { ReadingsTable } from './ReadingsTable';
 import { SetUp } from './SetUp';
 import { type Shown, showPictures, withVisibility } from './shown';
 import { hangPictures, NO_TOOLS, otherOf, type Tools } from './tools';
@@ -127,8 +125,13 @@ export function Compare(props: {
       <section className="side" aria-label={said.side}>
         <SetUp />
         {differing && <p className="differs">{said.twoDiffer(differing)}</p>}
-        {lengths && <LengthsTable pictures={pictures} lengths={lengths} />}
-        <ReadingsTable pictures={pictures} speaking={speaking} />
+        <Suspense fallback={null}>
+          {lengths && <LengthsTable pictures={pictures} lengths={lengths} />}
+        </Suspense>
+        <Suspense fallback={<div className="sheet-paper readings-paper waiting-paper" />}>
+          <ReadingsTable pictures={pictures} speaking={speaking} />
+          <Questions pictures={pictures} sitter={sitter} />
+        </Suspense>
       </section>
       <Suspense fallback={null}>
         {props.saving !== 'none' && (

@@ -8,7 +8,7 @@ import type { Shown } from './shown';
 import { useStacked } from './useStacked';
 
 /** The lengths between landmarks: as each picture draws them, and themselves. */
-export function LengthsTable(props: {
+export default function LengthsTable(props: {
   pictures: readonly Shown[];
   lengths: readonly (readonly DrawnLength[])[];
 }) {

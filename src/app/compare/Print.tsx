@@ -1,20 +1,15 @@
-import type { RefCallback } from 'react';
-import { readings } from '../../readings/read';
+import { type RefCallback, Suspense } from 'react';
 import type { Silhouette } from '../../stage';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { Caption } from './Caption';
 import { LINES } from './lines';
-import { Lengths } from './over/Lengths';
+import { Lengths, Outline, Stretch } from './onDemand';
 import type { DrawnLength } from './over/lengths';
-import { Outline } from './over/Outline';
-import { Stretch } from './over/Stretch';
 import { Wipe } from './over/Wipe';
 import type { Shown } from './shown';
 import type { Tools } from './tools';
-
-/** Readings that tell a picture to somebody who does not see it. */
-const TOLD = ['standpoint_m', 'nose_to_ear_ratio', 'background_size_ratio'];
+import { useTold } from './useTold';
 
 /** One picture as it hangs: cords, mat, the tools over it, and its caption strip. */
 export function Print(props: {
@@ -36,10 +31,7 @@ export function Print(props: {
   const seen = blinkedTo ?? shown;
   const aspect = camera.sensor.width / camera.sensor.height;
   const pronoun = models.sitters.get(session.sitter.model)?.pronoun ?? 'them';
-  const told = readings(shown.measures, { units: session.units, pronoun })
-    .filter(({ id }) => TOLD.includes(id))
-    .map(({ meaning }) => meaning)
-    .join(' ');
+  const told = useTold(shown, { units: session.units, pronoun });
   return (
     <figure className={`print ${LINES[shown.letter].css}`} data-picture={shown.letter}>
       <i className="cord" />
@@ -52,17 +44,19 @@ export function Print(props: {
           aria-label={words.alt(shown.letter, told)}
         />
         <div className="print-tools">
-          {tools.stretch && <Stretch camera={seen.resolved.camera} aspect={aspect} />}
-          {props.outlined && !blinkedTo && (
-            <Outline of={props.outlined.of.letter} silhouette={props.outlined.silhouette} />
-          )}
-          {props.lengths && <Lengths lengths={props.lengths} aspect={aspect} />}
-          {tools.wipe !== null && props.others.length > 0 && (
-            <Wipe at={tools.wipe} onChange={(wipe) => props.onTools({ ...tools, wipe })} />
-          )}
-          {blinkedTo && (
-            <span className={`blinked ${LINES[blinkedTo.letter].css}`}>{blinkedTo.letter}</span>
-          )}
+          <Suspense fallback={null}>
+            {tools.stretch && <Stretch camera={seen.resolved.camera} aspect={aspect} />}
+            {props.outlined && !blinkedTo && (
+              <Outline of={props.outlined.of.letter} silhouette={props.outlined.silhouette} />
+            )}
+            {props.lengths && <Lengths lengths={props.lengths} aspect={aspect} />}
+            {tools.wipe !== null && props.others.length > 0 && (
+              <Wipe at={tools.wipe} onChange={(wipe) => props.onTools({ ...tools, wipe })} />
+            )}
+            {blinkedTo && (
+              <span className={`blinked ${LINES[blinkedTo.letter].css}`}>{blinkedTo.letter}</span>
+            )}
+          </Suspense>
         </div>
       </div>
       <Caption shown={shown} others={props.others} onSaveAlone={props.onSaveAlone} />

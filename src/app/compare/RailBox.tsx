@@ -1,8 +1,8 @@
-import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { Suspense, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import {
   type FocusMark,
   frameAtEyePlane,
-  profileOutline,
+  type ProfileOutline,
   Rail,
   type RailPicture,
   type ScaleKind,
@@ -18,7 +18,7 @@ import { Do, Toggle } from '../controls/words';
 import type { Play } from '../state/usePlay';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
-import { TypeStandpoint } from './onDemand';
+import { loadProfile, TypeStandpoint } from './onDemand';
 import { PlayMove } from './PlayMove';
 import type { Shown } from './shown';
 
@@ -48,6 +48,19 @@ function useSheet() {
   return { ref, ...sheet };
 }
 
+/** The sitter in profile; the room is drawn without it until the outline is traced. */
+function useFigure(sitter: Sitter): ProfileOutline | null {
+  const [figure, setFigure] = useState<ProfileOutline | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    loadProfile().then(({ profileOutline }) => wanted && setFigure(profileOutline(sitter)));
+    return () => {
+      wanted = false;
+    };
+  }, [sitter]);
+  return figure;
+}
+
 /** Nearest focus of each picture's lens, as a distance from the eyes to the lens. */
 function focusMarks(pictures: readonly Shown[]): FocusMark[] {
   return pictures.flatMap(({ letter, resolved: { lens, lensMark, focal } }) => {
@@ -59,7 +72,7 @@ function focusMarks(pictures: readonly Shown[]): FocusMark[] {
 }
 
 /** The rail under the pictures with its switches. */
-export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter | null; play: Play }) {
+export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; play: Play }) {
   const { session, store, act } = useWorkbench();
   const { room, units, kept } = session;
   const [scale, setScale] = useState<ScaleKind>('even');
@@ -67,10 +80,7 @@ export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter | nu
   const drag = useRef<Drag | null>(null);
   const { ref, width, rem, maxBand } = useSheet();
   const said = words.rail;
-  const figure = useMemo(
-    () => (props.sitter ? profileOutline(props.sitter) : null),
-    [props.sitter],
-  );
+  const figure = useFigure(props.sitter);
 
   const pictures = props.pictures.map(({ letter, picture, resolved }): RailPicture => {
     const passed = resolved.limits.find(({ reason }) => reason in said.reasons);

@@ -43,7 +43,7 @@ function rowsOf(pictures: readonly Shown[], speaking: Speaking): TableRow[] {
 }
 
 /** The readings, a column a picture and one for the change, each row with its sentence. */
-export function ReadingsTable(props: { pictures: readonly Shown[]; speaking: Speaking }) {
+export default function ReadingsTable(props: { pictures: readonly Shown[]; speaking: Speaking }) {
   const [all, setAll] = useState(false);
   const [formulas, setFormulas] = useState(false);
   const [copied, setCopied] = useState<boolean | null>(null);

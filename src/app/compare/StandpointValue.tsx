@@ -6,7 +6,7 @@ import { words } from '../words';
 import type { Shown } from './shown';
 
 /** Nearer than arm's length the lens and the hands come close to a face, metres. */
-const CLOSE = 0.6;
+export const CLOSE = 0.6;
 const FOOT = 0.3048;
 const OFFERS = {
   metric: [0.4, 0.6, 1, 1.6, 2.4, 4],

@@ -1,6 +1,7 @@
 import { formatNumber, formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
 import {
+  setEyesAt,
   setFormat,
   setKit,
   setLight,
@@ -150,6 +151,30 @@ function KitSentence() {
   );
 }
 
+/** Where the eyes sit across the frame; their height stands in the set-up's own sentence. */
+function CompositionSentence() {
+  const { session, act } = useWorkbench();
+  const { eyesAcross } = session.crop;
+  return (
+    <p>
+      {said.composition({
+        across: (
+          <TypedValue
+            label={labels.across}
+            shown={said.eyesAcross(formatPercent(eyesAcross))}
+            initial={formatPercent(eyesAcross)}
+            parse={parseShare}
+            range={LIMITS.eyesAcross}
+            show={(share) => formatPercent(share)}
+            offers={[0.33, 0.5, 0.67].map((value) => ({ value, shown: formatPercent(value) }))}
+            onCommit={(across) => act(setEyesAt, { across })}
+          />
+        ),
+      })}
+    </p>
+  );
+}
+
 /** The print that is looked at, and the units of everything. */
 function PrintSentence() {
   const { session, act } = useWorkbench();
@@ -186,6 +211,7 @@ export default function Surroundings() {
     <div className="setup-more">
       <LightSentence />
       <RoomSentence />
+      <CompositionSentence />
       <KitSentence />
       <PrintSentence />
     </div>

@@ -3,10 +3,26 @@ import { lazy } from 'react';
 import { fetchControls } from '../controls/onDemand';
 import { fetchHead } from '../headOnDemand';
 
+const loadLengths = () => import('./over/Lengths');
+const loadLengthsTable = () => import('./LengthsTable');
+const loadOutline = () => import('./over/Outline');
+const loadStretch = () => import('./over/Stretch');
+const loadPictureMore = () => import('./PictureMore');
+const loadQuestions = () => import('./Questions');
+const loadReadingsTable = () => import('./ReadingsTable');
 const loadStillSheet = () => import('./StillSheet');
 const loadSurroundings = () => import('./Surroundings');
 const loadTypeStandpoint = () => import('./TypeStandpoint');
 
+export const loadProfile = () => import('../../drawings/profile/outline');
+
+export const Lengths = lazy(loadLengths);
+export const LengthsTable = lazy(loadLengthsTable);
+export const Outline = lazy(loadOutline);
+export const Stretch = lazy(loadStretch);
+export const PictureMore = lazy(loadPictureMore);
+export const Questions = lazy(loadQuestions);
+export const ReadingsTable = lazy(loadReadingsTable);
 export const StillSheet = lazy(loadStillSheet);
 export const Surroundings = lazy(loadSurroundings);
 export const TypeStandpoint = lazy(loadTypeStandpoint);
@@ -16,6 +32,12 @@ export function fetchTheRest(): void {
   Promise.all([
     fetchControls(),
     fetchHead(),
+    loadLengths(),
+    loadLengthsTable(),
+    loadOutline(),
+    loadStretch(),
+    loadPictureMore(),
+    loadQuestions(),
     loadStillSheet(),
     loadSurroundings(),
     loadTypeStandpoint(),

@@ -69,6 +69,7 @@ export const en = {
     standpointOf: (letter: Letter) => `Standpoint ${letter}, from the eyes to the lens`,
     standpointNote:
       'Straight from the midpoint between the pupils to the lens. Write m, cm, ft or in.',
+    closeTo: (distance: string) => `${distance} from a nose: ask first, and move slowly.`,
     tooNear: 'So near, the lens and your hand come close to a face. Ask first, and move slowly.',
     focalOf: (letter: Letter) => `Focal length of ${letter}`,
     focalNote: 'The thin-lens mark: what a simple lens would carry at this crop.',
@@ -114,6 +115,10 @@ export const en = {
         The kit holds {v.lenses} ({v.names}), on a body of {v.megapixels}.
       </>
     ),
+    composition: (v: { across: ReactNode }): ReactNode => (
+      <>The eyes sit {v.across} of the frame; the frame is placed by shift.</>
+    ),
+    eyesAcross: (percent: string) => `${percent} from the left`,
     reading: (v: { print: ReactNode; units: ReactNode }): ReactNode => (
       <>
         A print is {v.print} high. Lengths are shown in {v.units}.
@@ -127,6 +132,7 @@ export const en = {
       orientation: 'Upright or lying',
       format: 'Sensor format',
       eyes: 'Where the eyes sit in the frame',
+      across: 'Where the eyes sit across the frame',
       hold: 'What holds the crop equal',
       azimuth: 'Direction of the key light',
       elevation: 'Height of the key light',
@@ -230,16 +236,18 @@ export const en = {
     copied: 'Copied',
     notCopied: 'The browser did not allow copying.',
     caution: 'Readings are for photographs, not for medical or identity decisions.',
-    any: (v: { a: ReactNode; b: ReactNode }): ReactNode => (
+    any: (v: { a: ReactNode; b: ReactNode; ratios: readonly string[] }): ReactNode => (
       <>
-        {v.a} over {v.b}
+        The {v.a} is drawn larger than the {v.b} by this ratio: {v.ratios.join(', ')}.
       </>
     ),
-    landmark: 'Landmark',
-    gainTitle: 'Wanted gain',
-    gain: (v: { gain: ReactNode; distance: string }): ReactNode => (
+    ratioIn: (ratio: string | null, letter: Letter) => `${ratio ?? 'none'} in ${letter}`,
+    landmark: 'Part whose size is asked',
+    otherLandmark: 'Part it is set against',
+    gain: (v: { gain: ReactNode; distance: string | null }): ReactNode => (
       <>
-        For the nose to gain {v.gain} over the ears, stand {v.distance} from the eyes.
+        For the nose to gain {v.gain} over the ears{' '}
+        {v.distance === null ? 'there is no standpoint.' : `stand ${v.distance} from the eyes.`}
       </>
     ),
     gainLabel: 'Wanted gain of the nose over the ears, percent',

@@ -1,7 +1,13 @@
 import type { DrawnLength } from './lengths';
 
 /** Lengths over a picture, numbered as in the table beside it. */
-export function Lengths({ lengths, aspect }: { lengths: readonly DrawnLength[]; aspect: number }) {
+export default function Lengths({
+  lengths,
+  aspect,
+}: {
+  lengths: readonly DrawnLength[];
+  aspect: number;
+}) {
   return (
     <svg className="print-over" viewBox={`0 0 ${aspect} 1`} aria-hidden="true">
       {lengths.map(({ id, number, ends: [a, b] }) => {

@@ -4,7 +4,7 @@ import { LINES } from '../lines';
 import { outlinePath } from './outline';
 
 /** Another picture's outline over this one, in that picture's own line. */
-export function Outline({ of, silhouette }: { of: Letter; silhouette: Silhouette }) {
+export default function Outline({ of, silhouette }: { of: Letter; silhouette: Silhouette }) {
   const path = outlinePath(silhouette);
   const { tone, dash } = LINES[of];
   return (

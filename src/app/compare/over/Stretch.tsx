@@ -2,7 +2,7 @@ import type { Camera } from '../../../optics/types';
 import { ballImages } from './stretch';
 
 /** Rings over a picture: what becomes of small balls at equal distance from the lens. */
-export function Stretch({ camera, aspect }: { camera: Camera; aspect: number }) {
+export default function Stretch({ camera, aspect }: { camera: Camera; aspect: number }) {
   return (
     <svg className="print-over" viewBox={`0 0 ${aspect} 1`} aria-hidden="true">
       {ballImages(camera).map((ball) => {

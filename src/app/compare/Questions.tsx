@@ -1,0 +1,82 @@
+import { useState } from 'react';
+import { distanceForGain } from '../../optics/perspective';
+import { metres } from '../../optics/units';
+import { formatLength, formatPercent, formatRatio } from '../../readings/format';
+import { landmarkRatio } from '../../readings/measure-face';
+import { parseShare } from '../../readings/parse';
+import type { LandmarkName, Sitter } from '../../sitter/types';
+import { ChoiceValue } from '../controls/ChoiceValue';
+import { TypedValue } from '../controls/TypedValue';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+import { landmarkWords } from '../words/landmarks.en';
+import type { Shown } from './shown';
+
+/** Gains that can be asked for: below, the distance would be beyond any room. */
+const GAINS = { least: 0.005, most: 2 };
+const LANDMARKS = landmarkWords.map(({ id, name, term }) => ({ id, name, note: term }));
+const nameOf = (id: LandmarkName) => landmarkWords.find((each) => each.id === id)?.name ?? id;
+
+/** What the table does not hold: the distance for a wanted gain, and any part over any other. */
+export default function Questions({
+  pictures,
+  sitter,
+}: {
+  pictures: readonly Shown[];
+  sitter: Sitter;
+}) {
+  const { units } = useWorkbench().session;
+  const [gain, setGain] = useState(0.08);
+  const [part, setPart] = useState<LandmarkName>('pronasale');
+  const [other, setOther] = useState<LandmarkName>('gonion_left');
+  const said = words.readings;
+  const depth = pictures[0]?.measures.face.depth;
+  const distance = depth && distanceForGain(depth.nose, depth.ears, gain);
+  return (
+    <div className="questions">
+      <p>
+        {said.gain({
+          gain: (
+            <TypedValue
+              label={said.gainLabel}
+              shown={formatPercent(gain)}
+              initial={formatPercent(gain)}
+              parse={parseShare}
+              range={GAINS}
+              show={(share) => formatPercent(share)}
+              offers={[0.05, 0.08, 0.15].map((value) => ({ value, shown: formatPercent(value) }))}
+              onCommit={setGain}
+            />
+          ),
+          distance: distance?.ok ? formatLength(metres(distance.value), units, 'distance') : null,
+        })}
+      </p>
+      <p>
+        {said.any({
+          a: (
+            <ChoiceValue
+              label={said.landmark}
+              shown={nameOf(part)}
+              chosen={part}
+              choices={LANDMARKS}
+              onChoose={setPart}
+            />
+          ),
+          b: (
+            <ChoiceValue
+              label={said.otherLandmark}
+              shown={nameOf(other)}
+              chosen={other}
+              choices={LANDMARKS}
+              onChoose={setOther}
+            />
+          ),
+          ratios: pictures.map(({ letter, resolved: { camera } }) => {
+            const ratio = landmarkRatio({ camera, sitter }, part, other);
+            return said.ratioIn(ratio === null ? null : formatRatio(ratio), letter);
+          }),
+        })}
+      </p>
+    </div>
+  );
+}
