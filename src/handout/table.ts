@@ -16,7 +16,13 @@ const csvField = (text: string): string =>
 
 const csvLine = (fields: readonly string[]): string => `${fields.map(csvField).join(',')}\r\n`;
 
-const raw = (cell: Reading | null): string => (cell?.value == null ? '' : String(cell.value));
+/** Below this a number is rounding, not a reading. */
+const NOTHING = 1e-12;
+
+function raw(cell: Reading | null): string {
+  if (cell?.value == null) return '';
+  return String(typeof cell.value === 'number' && Math.abs(cell.value) < NOTHING ? 0 : cell.value);
+}
 
 /** Names and shown values, tab-separated, for a mail or a document. */
 export function tableText(letters: readonly string[], rows: readonly TableRow[]): string {

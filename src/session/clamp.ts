@@ -2,7 +2,7 @@
 import type { Models } from '../models/types';
 import { DIMENSIONS, type DimensionName } from '../sitter/types';
 import { clamp, LIMITS } from './limits';
-import type { Letter, Picture, Session, View } from './types';
+import type { Picture, Session, View } from './types';
 
 function clampView(view: View): View {
   return view.by === 'crop' ? view : { ...view, focal: clamp(view.focal, LIMITS.focal) };
@@ -29,14 +29,19 @@ export function clampDimension(
   return clamp(mm, { least: least * own, most: most * own });
 }
 
-/** The move plays between pictures that hang: a missing end becomes the first or the last. */
+/**
+ * The move plays between two pictures that hang: a missing end becomes the first or the last one that
+ * is not the other end.
+ */
 function playBetween(play: Session['play'], pictures: readonly Picture[]): Session['play'] {
-  const hangs = (letter: Letter) => pictures.some((picture) => picture.letter === letter);
-  return {
-    from: hangs(play.from) ? play.from : (pictures[0]?.letter ?? play.from),
-    to: hangs(play.to) ? play.to : (pictures.at(-1)?.letter ?? play.to),
-    seconds: clamp(play.seconds, LIMITS.playSeconds),
-  };
+  const letters = pictures.map(({ letter }) => letter);
+  const [first = play.from] = letters;
+  const from = letters.includes(play.from)
+    ? play.from
+    : (letters.find((letter) => letter !== play.to) ?? first);
+  const others = letters.filter((letter) => letter !== from);
+  const to = others.includes(play.to) ? play.to : (others.at(-1) ?? from);
+  return { from, to, seconds: clamp(play.seconds, LIMITS.playSeconds) };
 }
 
 export function clampSession(session: Session, models: Models): Session {

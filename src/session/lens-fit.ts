@@ -139,18 +139,25 @@ function lensLimit(lens: Lens, asked: Asked, refusal: Refusal): Limit {
 const missedBy = ({ limit }: Fit): number =>
   limit === null ? 1 : Math.max(limit.asked / limit.limit, limit.limit / limit.asked);
 
+/** An aperture is one turn of a ring away; a focal length or a focus the lens does not have. */
+const asksAnotherLens = ({ limit }: Fit): number =>
+  limit === null || limit.reason === 'aperture-too-wide' || limit.reason === 'aperture-too-small'
+    ? 0
+    : 1;
+
 const zoomRange = ({ lens }: Fit): number => lens.focal[1] / lens.focal[0];
 
 /**
  * The kit's lenses for one picture, best first: those that can take it before those that cannot,
  * a prime before a zoom and a short range before a long one, then the wider aperture; of those
- * that cannot, the nearest miss first.
+ * that cannot, those that miss by aperture alone, then the nearest miss first.
  */
 export const rankLenses = (kit: readonly Lens[], asked: Asked): Fit[] =>
   kit
     .map((lens) => fitLens(lens, asked))
     .sort(
       (a, b) =>
+        asksAnotherLens(a) - asksAnotherLens(b) ||
         missedBy(a) - missedBy(b) ||
         zoomRange(a) - zoomRange(b) ||
         a.lens.widest[0] - b.lens.widest[0],

@@ -201,6 +201,7 @@ export async function* renderStill(
       const lines = new Uint8Array(pending.length + width * rowHeight * 4);
       lines.set(pending);
       for (const tile of row) {
+        await breath();
         options.signal?.throwIfAborted();
         if (!subject.current())
           throw new StillInterrupted('the scene changed while the still was made');
@@ -208,7 +209,6 @@ export async function* renderStill(
         lay(pixels, tile, lines.subarray(pending.length), width);
         done += tile.width * tile.height;
         options.onProgress?.(done / (width * height));
-        await breath();
       }
       const band = width * 4 * (options.bandHeight ?? rowHeight);
       const last = row === rows.at(-1);
