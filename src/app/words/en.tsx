@@ -69,7 +69,7 @@ export const en = {
     standpointOf: (letter: Letter) => `Standpoint ${letter}, from the eyes to the lens`,
     standpointNote:
       'Straight from the midpoint between the pupils to the lens. Write m, cm, ft or in.',
-    closeTo: (distance: string) => `${distance} from a nose: ask first, and move slowly.`,
+    closeTo: (distance: string) => `${distance} from a nose. Ask first.`,
     tooNear: 'So near, the lens and your hand come close to a face. Ask first, and move slowly.',
     focalOf: (letter: Letter) => `Focal length of ${letter}`,
     focalNote: 'The thin-lens mark: what a simple lens would carry at this crop.',
