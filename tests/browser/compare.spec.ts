@@ -349,12 +349,12 @@ test('stay back and crop keeps the perspective and says what it costs', async ({
   const { focal } = after;
   const wider = (H * (2.4 - focal)) / focal;
   const kept = (0.42 / wider) ** 2;
-  await app.value('More of B').click();
-  const cost = app.slip();
+  const cost = app.figure('B');
   await expect(cost).toContainText(`${Math.round(100 * kept)} % of the wider picture is kept`);
   await expect(cost).toContainText(`${(24 * kept).toFixed(1)} megapixels`);
   await expect(cost).toContainText(/a print of \d+ × \d+ cm at 300 dpi/);
   await expect(cost).toContainText(/The blur is that of \d+(\.\d+)? mm at f\/\d+/);
+  await app.value('More of B').click();
   await app.press('Fill the frame again');
   await expect.poll(async () => (await app.picture('B')).cut).toBeNull();
 });

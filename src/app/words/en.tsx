@@ -209,7 +209,7 @@ export const en = {
     lensLabel: (letter: Letter) => `Lens of ${letter}`,
     anyLens: 'any lens of the kit',
     cut: (v: { focal: ReactNode }): ReactNode => (
-      <>Stay back and crop: the framing is cut out of the wider picture of a {v.focal} lens.</>
+      <>Stay back and crop: the framing is cut out of the wider picture of a lens of {v.focal}.</>
     ),
     stayBack: 'Stay back and crop',
     stayBackLabel: (letter: Letter) => `The lens that ${letter} is cut from`,
