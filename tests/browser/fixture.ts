@@ -165,8 +165,12 @@ export class App {
   figure = (letter: Letter) => this.page.locator(`[data-picture="${letter}"]`);
 
   /** Shown values of a row of the readings, a cell a picture and one for the change. */
-  reading = (id: string): Promise<string[]> =>
-    this.page.locator(`[data-reading="${id}"] td`).allInnerTexts();
+  async reading(id: string): Promise<string[]> {
+    const cells = this.page.locator(`[data-reading="${id}"] td`);
+    // The table is fetched after the first pictures.
+    await cells.first().waitFor();
+    return cells.allInnerTexts();
+  }
 
   undo = () => this.page.getByRole('button', { name: /^Undo/ });
   redo = () => this.page.getByRole('button', { name: /^Redo/ });

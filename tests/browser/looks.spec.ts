@@ -112,12 +112,11 @@ test('landmarks are joined where they are drawn, with lengths at the scale of th
 
   const [a] = resolveAll(demoSession(), sitter);
   const { camera } = must(a);
-  const ends = await app
-    .figure('A')
-    .locator('line.over-length')
-    .evaluateAll((lines) =>
-      lines.map((line) => ['x1', 'y1', 'x2', 'y2'].map((name) => Number(line.getAttribute(name)))),
-    );
+  const drawnLines = app.figure('A').locator('line.over-length');
+  await drawnLines.first().waitFor();
+  const ends = await drawnLines.evaluateAll((lines) =>
+    lines.map((line) => ['x1', 'y1', 'x2', 'y2'].map((name) => Number(line.getAttribute(name)))),
+  );
   const aspect = camera.sensor.width / camera.sensor.height;
   for (const [from, to] of [
     ['zygion_right', 'zygion_left'],
@@ -138,13 +137,11 @@ test('the rings of the stretch are the images of equal balls at one distance', a
   quick: app,
 }) => {
   await toggle(app, 'stretch').click();
-  const rings = await app
-    .figure('A')
-    .locator('ellipse.over-outline')
-    .evaluateAll((all) =>
-      all.map((ring) => ['cx', 'cy', 'rx', 'ry'].map((name) => Number(ring.getAttribute(name)))),
-    );
-  expect(rings.length).toBeGreaterThan(20);
+  const drawn = app.figure('A').locator('ellipse.over-outline');
+  await expect.poll(() => drawn.count()).toBeGreaterThan(20);
+  const rings = await drawn.evaluateAll((all) =>
+    all.map((ring) => ['cx', 'cy', 'rx', 'ry'].map((name) => Number(ring.getAttribute(name)))),
+  );
   const { frustum } = (await app.picture('A')).camera;
   const height = frustum.top - frustum.bottom;
   const elongations: number[] = [];
