@@ -113,7 +113,8 @@ test('landmarks are joined where they are drawn, with lengths at the scale of th
   const [a] = resolveAll(demoSession(), sitter);
   const { camera } = must(a);
   const drawnLines = app.figure('A').locator('line.over-length');
-  await drawnLines.first().waitFor();
+  // A level line has no height, so it never counts as visible.
+  await drawnLines.first().waitFor({ state: 'attached' });
   const ends = await drawnLines.evaluateAll((lines) =>
     lines.map((line) => ['x1', 'y1', 'x2', 'y2'].map((name) => Number(line.getAttribute(name)))),
   );
