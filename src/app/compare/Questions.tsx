@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { distanceForGain } from '../../optics/perspective';
-import { metres } from '../../optics/units';
 import { formatLength, formatPercent, formatRatio } from '../../readings/format';
 import { landmarkRatio } from '../../readings/measure-face';
 import { parseShare } from '../../readings/parse';
@@ -48,7 +47,7 @@ export default function Questions({
               onCommit={setGain}
             />
           ),
-          distance: distance?.ok ? formatLength(metres(distance.value), units, 'distance') : null,
+          distance: distance?.ok ? formatLength(distance.value, units, 'distance') : null,
         })}
       </p>
       <p>

@@ -12,13 +12,13 @@ export function useOutlines(
   on: boolean,
   pictures: readonly Shown[],
   stage: StageHandle | null,
-  sitter: Sitter | null,
+  sitter: Sitter,
 ): Readonly<Partial<Record<Letter, Silhouette>>> {
   const [silhouettes, setSilhouettes] = useState<Readonly<Partial<Record<Letter, Silhouette>>>>({});
   const key = pictures.map(({ resolved }) => JSON.stringify(resolved.camera)).join();
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the cameras
   useEffect(() => {
-    if (!on || !stage || !sitter) {
+    if (!on || !stage) {
       setSilhouettes({});
       return;
     }
