@@ -11,8 +11,7 @@ import type { Camera } from '../../src/optics/types';
 import { degToRad, metres } from '../../src/optics/units';
 import { LETTERS } from '../../src/session/types';
 import { buildSitter, loadSculpture } from '../../src/sitter/build';
-import type { Sitter, SitterModel } from '../../src/sitter/types';
-import { LANDMARKS } from '../../src/sitter/types';
+import { LANDMARKS, type Sitter, type SitterModel, UPRIGHT } from '../../src/sitter/types';
 import { type Look, type Rect, Stage, type StageHandle, type StagePicture } from '../../src/stage';
 
 const query = new URLSearchParams(location.search);
@@ -95,6 +94,7 @@ async function sitterOf(who: string): Promise<Sitter> {
     model as unknown as SitterModel,
     {},
     {
+      ...UPRIGHT,
       bodyTurn: degToRad(number('body', 0)),
       headTurn: degToRad(number('turn', 0)),
       headNod: degToRad(number('nod', 0)),

@@ -1,6 +1,14 @@
 /** What each file of models/ must hold, in millimetres as written there. */
 import * as v from 'valibot';
-import { DIMENSIONS, type SitterModel } from '../sitter/types';
+import {
+  AGE_FORMS,
+  BEARDS,
+  CLOTHES,
+  DIMENSIONS,
+  HAIR_STYLES,
+  SCULPTURE_NAMES,
+  type SitterModel,
+} from '../sitter/types';
 import { LEVELS } from './types';
 
 const text = v.pipe(v.string(), v.nonEmpty());
@@ -84,14 +92,22 @@ export const sitterFile = v.strictObject({
   name: text,
   noun: text,
   pronoun: v.picklist(['her', 'him', 'them']),
-  sculpture: v.picklist(['female', 'male']),
-  hair: text,
-  colours: v.strictObject({
-    skin: colour,
-    hair: colour,
-    eyes: colour,
-    top: colour,
-    trousers: colour,
+  sculpture: v.picklist(SCULPTURE_NAMES),
+  forms: v.strictObject(v.entriesFromList(AGE_FORMS, v.exactOptional(share))),
+  looks: v.strictObject({
+    hair: v.picklist(HAIR_STYLES),
+    beard: v.picklist(BEARDS),
+    glasses: v.boolean(),
+    clothes: v.picklist(CLOTHES),
+    smile: share,
+    colours: v.strictObject({
+      skin: colour,
+      hair: colour,
+      eyes: colour,
+      top: colour,
+      outer: colour,
+      trousers: colour,
+    }),
   }),
   dimensions: v.strictObject(
     v.entriesFromList(DIMENSIONS, v.strictObject({ mm: positive, ...sourced })),

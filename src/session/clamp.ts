@@ -57,6 +57,8 @@ export function clampSession(session: Session, models: Models): Session {
       ...sitter,
       changes,
       pose: {
+        ...sitter.pose,
+        lean: clamp(sitter.pose.lean, LIMITS.lean),
         bodyTurn: clamp(sitter.pose.bodyTurn, LIMITS.bodyTurn),
         headTurn: clamp(sitter.pose.headTurn, LIMITS.headTurn),
         headNod: clamp(sitter.pose.headNod, LIMITS.headNod),

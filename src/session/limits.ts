@@ -21,6 +21,7 @@ export const LIMITS = {
   eyesAt: range(0, 1),
   eyesAcross: range(0, 1),
   megapixels: range(1, 500),
+  lean: degrees(0, 30),
   bodyTurn: degrees(-180, 180),
   headTurn: degrees(-80, 80),
   headNod: degrees(-45, 45),

@@ -1,6 +1,6 @@
 /** What a session of the present version must hold. Ranges are not checked here but clamped after. */
 import * as v from 'valibot';
-import { DIMENSIONS } from '../sitter/types';
+import { ARMS, DIMENSIONS, STANCES } from '../sitter/types';
 import { NOTES_LENGTH, TITLE_LENGTH } from './limits';
 import { LETTERS, SESSION_VERSION, type Session } from './types';
 
@@ -35,6 +35,9 @@ export const sessionSchema = v.strictObject({
       v.entriesFromList(DIMENSIONS, v.exactOptional(v.pipe(number, v.gtValue(0)))),
     ),
     pose: v.strictObject({
+      stance: v.optional(v.picklist(STANCES), 'standing'),
+      arms: v.optional(v.picklist(ARMS), 'hanging'),
+      lean: v.optional(number, 0),
       bodyTurn: number,
       headTurn: number,
       headNod: number,

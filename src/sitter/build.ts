@@ -10,6 +10,7 @@ import {
   DIMENSIONS,
   type Dimensions,
   type Landmarks,
+  type Looks,
   type Pose,
   type Sitter,
   type SitterMesh,
@@ -66,7 +67,7 @@ const worn = (mesh: SculptureMesh, hair: string): boolean =>
  */
 export function buildSitter(
   sculpture: Sculpture,
-  model: Pick<SitterModel, 'dimensions' | 'colours' | 'hair'>,
+  model: Pick<SitterModel, 'dimensions' | 'looks'>,
   changes: Changes = {},
   pose: Pose = UPRIGHT,
 ): BuiltSitter {
@@ -78,7 +79,7 @@ export function buildSitter(
   const indexOf = new Map<number, number>();
   const meshes: SitterMesh[] = [];
   sculpture.meshes.forEach((mesh, m) => {
-    if (!worn(mesh, model.hair)) return;
+    if (!worn(mesh, model.looks.hair)) return;
     indexOf.set(m, meshes.length);
     const positions = (upright.positions[m] as Float32Array).slice();
     const normals = (upright.normals[m] as Float32Array).slice();
@@ -88,7 +89,7 @@ export function buildSitter(
       substance: mesh.substance,
       positions,
       normals,
-      colours: coloursFor(sculpture, m, model),
+      colours: coloursFor(sculpture, m, model.looks),
       indices: mesh.indices,
       regions: mesh.regions,
     });
@@ -128,7 +129,7 @@ function uprightFor(sculpture: Sculpture, dimensions: Dimensions): Upright {
 function coloursFor(
   sculpture: Sculpture,
   m: number,
-  { colours, hair }: Pick<SitterModel, 'colours' | 'hair'>,
+  { colours, hair }: Pick<Looks, 'colours' | 'hair'>,
 ): Uint8Array {
   const { colours: store } = keptFor(sculpture);
   const key = JSON.stringify([m, colours, hair === 'bald']);

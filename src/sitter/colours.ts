@@ -35,6 +35,7 @@ const PARTING: Rgb = [0.09, 0.035, 0.028];
 const LASH: Rgb = [0.03, 0.02, 0.018];
 /** Shoes are no choice of the sitter's. */
 const SHOES = linearRgb('#2b2826');
+const FRAME = linearRgb('#3a322c');
 
 type Share = (mask: string) => number;
 
@@ -62,6 +63,7 @@ interface Painted {
   readonly hair: Rgb;
   readonly eyes: Rgb;
   readonly top: Rgb;
+  readonly outer: Rgb;
   readonly trousers: Rgb;
   readonly bald: boolean;
 }
@@ -73,6 +75,7 @@ export function colourMesh(mesh: SculptureMesh, colours: Colours, bald: boolean)
     hair: linearRgb(colours.hair),
     eyes: linearRgb(colours.eyes),
     top: linearRgb(colours.top),
+    outer: linearRgb(colours.outer),
     trousers: linearRgb(colours.trousers),
     bald,
   };
@@ -107,6 +110,9 @@ const PAINT: Readonly<Record<SculptureMesh['substance'], (c: Painted, share: Sha
   hair: (c, share) => lock(c.hair, share),
   brows: (c, share) => scaled(lock(c.hair, share), 0.8, 0.8, 0.8),
   top: (c) => c.top,
+  outer: (c) => c.outer,
   trousers: (c) => c.trousers,
+  frame: () => FRAME,
+  glass: () => [1, 1, 1],
   shoes: () => SHOES,
 };

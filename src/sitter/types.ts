@@ -120,7 +120,18 @@ export const REGION = {
 } as const;
 
 /** What a mesh is made of; the stage gives each its material. */
-export const SUBSTANCES = ['skin', 'hair', 'eye', 'top', 'trousers', 'shoes', 'brows'] as const;
+export const SUBSTANCES = [
+  'skin',
+  'hair',
+  'eye',
+  'top',
+  'outer',
+  'trousers',
+  'shoes',
+  'brows',
+  'frame',
+  'glass',
+] as const;
 export type Substance = (typeof SUBSTANCES)[number];
 
 export interface SitterMesh {
@@ -136,8 +147,17 @@ export interface SitterMesh {
   readonly regions: Uint8Array;
 }
 
+export const STANCES = ['standing', 'seated'] as const;
+export type Stance = (typeof STANCES)[number];
+export const ARMS = ['hanging', 'folded', 'lap', 'near-face'] as const;
+export type Arms = (typeof ARMS)[number];
+
 /** Angles in radians. The midpoint between the pupils stays at the origin whatever the pose. */
 export interface Pose {
+  readonly stance: Stance;
+  readonly arms: Arms;
+  /** Trunk bent forward at the hips; the head keeps its own direction. */
+  readonly lean: number;
   /** Whole figure about the vertical; positive to the sitter's left. */
   readonly bodyTurn: number;
   /** Head on the neck: turn (positive to the sitter's left), nod (positive up), tilt (positive to the sitter's left shoulder). */
@@ -145,16 +165,53 @@ export interface Pose {
   readonly headNod: number;
   readonly headTilt: number;
 }
-export const UPRIGHT: Pose = { bodyTurn: 0, headTurn: 0, headNod: 0, headTilt: 0 };
+export const UPRIGHT: Pose = {
+  stance: 'standing',
+  arms: 'hanging',
+  lean: 0,
+  bodyTurn: 0,
+  headTurn: 0,
+  headNod: 0,
+  headTilt: 0,
+};
 
+export const HAIR_STYLES = ['bald', 'cropped', 'short', 'bob', 'long', 'tied', 'curly'] as const;
+export type HairStyle = (typeof HAIR_STYLES)[number];
+export const BEARDS = ['none', 'short', 'full'] as const;
+export type Beard = (typeof BEARDS)[number];
+export const CLOTHES = ['top', 'jacket', 'dress'] as const;
+export type Clothes = (typeof CLOTHES)[number];
+
+/** sRGB hex, under a neutral light. */
 export interface Colours {
-  /** sRGB hex, under a neutral light. */
   readonly skin: string;
   readonly hair: string;
   readonly eyes: string;
   readonly top: string;
+  /** Jacket; a dress is `top`. */
+  readonly outer: string;
   readonly trousers: string;
 }
+
+/** How a person looks besides the dimensions. */
+export interface Looks {
+  readonly hair: HairStyle;
+  readonly beard: Beard;
+  readonly glasses: boolean;
+  readonly clothes: Clothes;
+  /** 0 neutral .. 1 a slight smile, mouth closed. */
+  readonly smile: number;
+  readonly colours: Colours;
+}
+
+export const SCULPTURE_NAMES = ['female', 'male'] as const;
+export type SculptureName = (typeof SCULPTURE_NAMES)[number];
+/** Forms a sculpture can take on before it is brought to its dimensions. */
+export const AGE_FORMS = ['older', 'child'] as const;
+export type AgeForm = (typeof AGE_FORMS)[number];
+/** Forms with the expression, which is put on last. */
+export const FORMS = [...AGE_FORMS, 'smile'] as const;
+export type FormName = (typeof FORMS)[number];
 
 /** One file of models/sitters/. */
 export interface SitterModel {
@@ -163,9 +220,10 @@ export interface SitterModel {
   /** How a sentence speaks of the person: "woman", "man", "child". */
   readonly noun: string;
   readonly pronoun: 'her' | 'him' | 'them';
-  readonly sculpture: 'female' | 'male';
-  readonly hair: string;
-  readonly colours: Colours;
+  readonly sculpture: SculptureName;
+  /** Shares 0..1 of the forms of other ages. */
+  readonly forms: Readonly<Partial<Record<AgeForm, number>>>;
+  readonly looks: Looks;
   readonly dimensions: Readonly<
     Record<DimensionName, { readonly mm: number; readonly source: string; readonly how: string }>
   >;

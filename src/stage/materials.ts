@@ -23,8 +23,11 @@ const RECIPES: Readonly<Record<Substance, Recipe>> = {
   hair: { surface: 'hair', roughness: 0.55, specularIntensity: 0.55 },
   eye: { surface: 'eye', roughness: 0.08, ior: 1.376 },
   top: { surface: 'cloth', roughness: 0.88, specularIntensity: 0.6 },
+  outer: { surface: 'cloth', roughness: 0.82, specularIntensity: 0.6 },
   trousers: { surface: 'cloth', roughness: 0.85, specularIntensity: 0.6 },
   shoes: { surface: 'plain', roughness: 0.45 },
+  frame: { surface: 'plain', roughness: 0.35 },
+  glass: { surface: 'plain', roughness: 0.02, transparent: true, opacity: 0.08 },
 };
 
 /** Share of the fill that reaches the hall: the soft boxes stand near the sitter, their backs to it. */

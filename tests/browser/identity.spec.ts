@@ -78,6 +78,7 @@ const CASES: readonly Case[] = [
       sitter: {
         ...sitter,
         pose: {
+          ...sitter.pose,
           bodyTurn: -30 * DEGREE,
           headTurn: 50 * DEGREE,
           headNod: -18 * DEGREE,

@@ -49,6 +49,9 @@ function missed(sitter: ReturnType<typeof buildSitter>, limit: number): string[]
 const angle = (degrees: number) =>
   fc.double({ min: -degrees, max: degrees, noNaN: true }).map((a) => (a * Math.PI) / 180);
 const poses: fc.Arbitrary<Pose> = fc.record({
+  stance: fc.constant('standing' as const),
+  arms: fc.constant('hanging' as const),
+  lean: fc.constant(0),
   bodyTurn: angle(180),
   headTurn: angle(60),
   headNod: angle(30),

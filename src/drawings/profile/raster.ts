@@ -27,7 +27,11 @@ function seenAt(mesh: SitterMesh, vertex: number): Seen {
     case 'eye':
       return SEEN.skin;
     case 'top':
+    case 'outer':
       return SEEN.top;
+    case 'frame':
+    case 'glass':
+      return SEEN.skin;
     case 'trousers':
     case 'shoes':
       return SEEN.below;
