@@ -85,6 +85,8 @@ export const framingFile = v.strictObject({
   ...sourced,
 });
 
+/** A share that may be none. */
+const part = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const colour = v.pipe(v.string(), v.hexColor());
 
 export const sitterFile = v.strictObject({
@@ -93,13 +95,13 @@ export const sitterFile = v.strictObject({
   noun: text,
   pronoun: v.picklist(['her', 'him', 'them']),
   sculpture: v.picklist(SCULPTURE_NAMES),
-  forms: v.strictObject(v.entriesFromList(AGE_FORMS, v.exactOptional(share))),
+  forms: v.strictObject(v.entriesFromList(AGE_FORMS, v.exactOptional(part))),
   looks: v.strictObject({
     hair: v.picklist(HAIR_STYLES),
     beard: v.picklist(BEARDS),
     glasses: v.boolean(),
     clothes: v.picklist(CLOTHES),
-    smile: share,
+    smile: part,
     colours: v.strictObject({
       skin: colour,
       hair: colour,
