@@ -5,22 +5,27 @@ import type { TriangleMesh } from './mesh';
 export interface AssetMesh extends TriangleMesh {
   readonly name: string;
   readonly substance: Substance;
+  /** Fewer triangles over the same vertices. */
+  readonly coarse?: Uint32Array;
   /** Share of open space over each vertex, 0..255. */
   readonly openness: Uint8Array;
   /** One REGION value a vertex. */
   readonly regions: Uint8Array;
   /** Named shares of colour, 0..255 a vertex. */
   readonly masks: Readonly<Record<string, Uint8Array>>;
+  /** Four bones a vertex and their shares (0..255), where limbs bend the mesh. */
+  readonly joints?: Uint8Array;
+  readonly weights?: Uint8Array;
 }
 
 /** A place on the sculpture: [mesh index, vertex index]. */
 export type Place = readonly [mesh: number, vertex: number];
 
-/** Everything one sculpture file holds. */
+/** Everything one file of models/sculpture/ holds. */
 export interface Asset {
   readonly id: string;
   readonly meshes: readonly AssetMesh[];
-  readonly landmarks: Readonly<Record<LandmarkName, Place>>;
+  readonly landmarks: Readonly<Partial<Record<LandmarkName, Place>>>;
   /** Further places that the warp holds or steers, by name. */
   readonly guides: Readonly<Record<string, Place>>;
   /** Points inside the figure (joints) that move with it, millimetres. */

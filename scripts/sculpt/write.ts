@@ -34,29 +34,70 @@ class Builder {
   }
 }
 
-/** Vertices in the order that compresses and draws best: new indices and each vertex's new place. */
-function reordered(mesh: AssetMesh): { indices: Uint32Array; place: Uint32Array; count: number } {
-  const indices = mesh.indices.slice();
-  const [place, count] = MeshoptEncoder.reorderMesh(indices, true, true);
-  return { indices, place, count };
-}
-
-const moved = (data: ArrayLike<number>, width: number, place: Uint32Array, out: Float32Array) => {
+/** A column of a mesh' vertices in another order. */
+function reordered<T extends Float32Array | Uint8Array>(
+  column: T,
+  width: number,
+  place: Uint32Array,
+  out: T,
+): T {
   place.forEach((to, from) => {
     if (to < out.length / width)
-      for (let j = 0; j < width; j++) out[to * width + j] = data[from * width + j] as number;
+      for (let j = 0; j < width; j++) out[to * width + j] = column[from * width + j] as number;
   });
   return out;
-};
+}
+
+function arrangedMesh(mesh: AssetMesh): { mesh: AssetMesh; place: Uint32Array } {
+  const indices = mesh.indices.slice();
+  const [place, count] = MeshoptEncoder.reorderMesh(indices, true, true);
+  const floats = (column: Float32Array): Float32Array =>
+    reordered(column, 3, place, new Float32Array(3 * count));
+  const column = (column: Uint8Array, width = 1): Uint8Array =>
+    reordered(column, width, place, new Uint8Array(width * count));
+  const { coarse, joints, weights } = mesh;
+  return {
+    place,
+    mesh: {
+      ...mesh,
+      indices,
+      positions: floats(mesh.positions),
+      normals: floats(mesh.normals),
+      openness: column(mesh.openness),
+      regions: column(mesh.regions),
+      masks: Object.fromEntries(
+        Object.entries(mesh.masks).map(([name, mask]) => [name, column(mask)]),
+      ),
+      ...(coarse && { coarse: coarse.map((v) => place[v] as number) }),
+      ...(joints && weights && { joints: column(joints, 4), weights: column(weights, 4) }),
+    },
+  };
+}
+
+/** The asset with its vertices in the order that compresses and draws best. */
+export async function arranged(asset: Asset): Promise<Asset> {
+  await MeshoptEncoder.ready;
+  const parts = asset.meshes.map(arrangedMesh);
+  const placed = (places: Asset['guides']): Asset['guides'] =>
+    Object.fromEntries(
+      Object.entries(places).map(([name, [m, v]]) => [name, [m, parts[m]?.place[v] as number]]),
+    );
+  return {
+    ...asset,
+    meshes: parts.map(({ mesh }) => mesh),
+    landmarks: placed(asset.landmarks as Asset['guides']),
+    guides: placed(asset.guides),
+  };
+}
 
 function addMesh(b: Builder, mesh: AssetMesh) {
-  const { indices, place, count } = reordered(mesh);
-  const P = moved(mesh.positions, 3, place, new Float32Array(count * 3));
+  const { positions: P, normals: N, indices, coarse } = mesh;
+  const count = P.length / 3;
   const low = [1, 2].map((j) => bound(P, j, Math.min));
   const high = [1, 2].map((j) => bound(P, j, Math.max));
   const centre = [0, ...low.map((l, j) => (l + (high[j] as number)) / 2)];
   const reach = P.reduce((r, c, i) => Math.max(r, Math.abs(c - (centre[i % 3] as number))), 0);
-  const step = reach / STEPS;
+  const step = (reach || 1) / STEPS;
   const shorts = new Int16Array(count * 4);
   const min = [STEPS, STEPS, STEPS];
   const max = [-STEPS, -STEPS, -STEPS];
@@ -67,7 +108,6 @@ function addMesh(b: Builder, mesh: AssetMesh) {
     min[j] = Math.min(min[j] as number, q);
     max[j] = Math.max(max[j] as number, q);
   });
-  const N = moved(mesh.normals, 3, place, new Float32Array(count * 3));
   const four = new Float32Array(count * 4);
   for (let v = 0; v < count; v++) four.set(N.subarray(3 * v, 3 * v + 3), 4 * v);
 
@@ -87,17 +127,20 @@ function addMesh(b: Builder, mesh: AssetMesh) {
       { componentType: SHORT, normalized: true, type: 'VEC3' },
     ),
   };
-  const channels = (name: string, columns: readonly Uint8Array[]): void => {
-    const data = new Uint8Array(count * 4);
-    columns.forEach((column, k) => {
-      place.forEach((to, from) => {
-        if (to < count) data[to * 4 + k] = column[from] as number;
-      });
-    });
+  const channel = (name: string, data: Uint8Array): void => {
     attributes[name] = b.add(
       { data, count, stride: 4, mode: 'ATTRIBUTES' },
       { componentType: BYTE, type: 'VEC4' },
     );
+  };
+  const channels = (name: string, columns: readonly Uint8Array[]): void => {
+    const data = new Uint8Array(count * 4);
+    columns.forEach((column, k) => {
+      column.forEach((value, v) => {
+        data[4 * v + k] = value;
+      });
+    });
+    channel(name, data);
   };
   channels('_SURFACE', [mesh.openness, mesh.regions]);
   const masks = Object.keys(mesh.masks);
@@ -106,15 +149,20 @@ function addMesh(b: Builder, mesh: AssetMesh) {
       `_MASKS_${k / 4}`,
       masks.slice(k, k + 4).map((name) => mesh.masks[name] as Uint8Array),
     );
-  const index = b.add(
-    { data: bytes(indices), count: indices.length, stride: 4, mode: 'TRIANGLES' },
-    { componentType: UNSIGNED_INT, type: 'SCALAR' },
-  );
+  if (mesh.joints && mesh.weights) {
+    channel('_JOINTS', mesh.joints);
+    channel('_WEIGHTS', mesh.weights);
+  }
+  const index = (triangles: Uint32Array): number =>
+    b.add(
+      { data: bytes(triangles), count: triangles.length, stride: 4, mode: 'TRIANGLES' },
+      { componentType: UNSIGNED_INT, type: 'SCALAR' },
+    );
+  const sets = [indices, ...(coarse && coarse.length > 0 ? [coarse] : [])];
   return {
-    place,
     mesh: {
       name: mesh.name,
-      primitives: [{ attributes, indices: index, mode: 4 }],
+      primitives: sets.map((set) => ({ attributes, indices: index(set), mode: 4 })),
       extras: { substance: mesh.substance, masks },
     },
     node: {
@@ -134,15 +182,11 @@ function bound(P: Float32Array, axis: number, pick: (a: number, b: number) => nu
   return out;
 }
 
-/** The bytes of a sculpture file. */
+/** The bytes of a sculpture file; vertices keep their order (see `arranged`). */
 export async function writeAsset(asset: Asset): Promise<Uint8Array> {
   await MeshoptEncoder.ready;
   const b = new Builder();
   const parts = asset.meshes.map((mesh) => addMesh(b, mesh));
-  const placed = (places: Asset['guides']) =>
-    Object.fromEntries(
-      Object.entries(places).map(([name, [m, v]]) => [name, [m, parts[m]?.place[v]]]),
-    );
   const chunks: Uint8Array[] = [];
   let at = 0;
   let plain = 0;
@@ -196,11 +240,11 @@ export async function writeAsset(asset: Asset): Promise<Uint8Array> {
     ],
     extras: {
       format: 'sculpture',
-      version: 1,
+      version: 2,
       id: asset.id,
       source: asset.source,
-      landmarks: placed(asset.landmarks),
-      guides: placed(asset.guides),
+      landmarks: asset.landmarks,
+      guides: asset.guides,
       anchors: Object.fromEntries(
         Object.entries(asset.anchors).map(([k, p]) => [k, p.map((c) => c / 1000)]),
       ),

@@ -1,16 +1,16 @@
 /** A page with nothing but the stage, driven by its address: for looking at light and room. */
 import { StrictMode, useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
-import femaleUrl from '../../models/sculpture/female.glb?url';
-import maleUrl from '../../models/sculpture/male.glb?url';
 import man from '../../models/sitters/adult-man.json';
 import woman from '../../models/sitters/adult-woman.json';
+import { sculptureUrls } from '../../src/models/browser';
 import { cameraAt } from '../../src/optics/camera';
 import { focalForFrame } from '../../src/optics/framing';
 import type { Camera } from '../../src/optics/types';
 import { degToRad, metres } from '../../src/optics/units';
 import { LETTERS } from '../../src/session/types';
-import { buildSitter, loadSculpture } from '../../src/sitter/build';
+import { buildSitter } from '../../src/sitter/build';
+import { sculptures } from '../../src/sitter/compose';
 import { LANDMARKS, type Sitter, type SitterModel, UPRIGHT } from '../../src/sitter/types';
 import { type Look, type Rect, Stage, type StageHandle, type StagePicture } from '../../src/stage';
 
@@ -86,12 +86,13 @@ function withCard(sitter: Sitter): Sitter {
 }
 
 async function sitterOf(who: string): Promise<Sitter> {
-  const [url, model] = who === 'man' ? [maleUrl, man] : [femaleUrl, woman];
-  const response = await fetch(url);
-  const sculpture = await loadSculpture(new Uint8Array(await response.arrayBuffer()));
+  const model = (who === 'man' ? man : woman) as unknown as SitterModel;
+  const read = async (name: string): Promise<Uint8Array> =>
+    new Uint8Array(await (await fetch(sculptureUrls[name] as string)).arrayBuffer());
+  const sculpture = await sculptures(read)(model, model.looks);
   const sitter = buildSitter(
     sculpture,
-    model as unknown as SitterModel,
+    model,
     {},
     {
       ...UPRIGHT,

@@ -1,11 +1,11 @@
-import { readFile } from 'node:fs/promises';
-import { buildSitter, loadSculpture } from '../sitter/build';
+import { readSculpture } from '../models/node';
+import { buildSitter } from '../sitter/build';
+import { sculptures } from '../sitter/compose';
 import { type Sitter, UPRIGHT } from '../sitter/types';
 import type { Request } from './request';
 
 /** The sitter asked for, built from its sculpture. @throws ImpossibleDimensions */
 export async function sitterOf({ sitter, changes, turn, nod }: Request): Promise<Sitter> {
-  const file = new URL(`../../models/sculpture/${sitter.sculpture}.glb`, import.meta.url);
-  const sculpture = await loadSculpture(await readFile(file));
+  const sculpture = await sculptures(readSculpture)(sitter, sitter.looks);
   return buildSitter(sculpture, sitter, changes, { ...UPRIGHT, headTurn: turn, headNod: nod });
 }

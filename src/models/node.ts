@@ -1,5 +1,6 @@
 /** models/ from disk: the command line, the scripts and the tests. */
 import { readdirSync, readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { ModelsError, parseModels } from './parse';
 import type { Models } from './types';
@@ -23,3 +24,7 @@ export function readModelFiles(folder = FOLDER): Record<string, unknown> {
 
 /** Everything in models/. Throws a ModelsError that names file, field and what was expected. */
 export const loadModels = (folder = FOLDER): Models => parseModels(readModelFiles(folder));
+
+/** Bytes of a file of models/sculpture/, by its name. */
+export const readSculpture = (name: string): Promise<Uint8Array> =>
+  readFile(new URL(`../../models/sculpture/${name}`, import.meta.url));

@@ -1,14 +1,16 @@
+import type { Vec3 } from '../optics/types';
 import { colourMesh } from './colours';
 import type { ClothedDimension } from './extents';
 import { landmarksFor } from './landmarks';
 import { easeOf, morph } from './morph';
 import { unitAreaNormals, warpedNormals } from './normals';
-import { posedLandmarks, posing } from './pose';
+import { type BoneShares, posedLandmarks, posing } from './pose';
 import { type Changes, resolveDimensions } from './resolve';
-import type { Place, Sculpture, SculptureMesh } from './sculpture';
+import type { Sculpture, SculptureMesh } from './sculpture';
 import {
   DIMENSIONS,
   type Dimensions,
+  type LandmarkName,
   type Landmarks,
   type Looks,
   type Pose,
@@ -17,8 +19,6 @@ import {
   type SitterModel,
   UPRIGHT,
 } from './types';
-
-export { loadSculpture } from './load';
 
 /** A person upright, before any pose. */
 interface Upright {
@@ -56,13 +56,10 @@ export interface BuiltSitter extends Sitter {
   readonly ease: Readonly<Record<ClothedDimension, number>>;
 }
 
-/** Hair meshes are named hair-<style>, hair-<style>-locks; a sitter wears one style. */
-const worn = (mesh: SculptureMesh, hair: string): boolean =>
-  mesh.substance !== 'hair' || mesh.name === `hair-${hair}` || mesh.name === `hair-${hair}-locks`;
-
 /**
- * Makes a sitter: the sculpture at the model's dimensions with `changes` (millimetres), coloured
- * and posed. Every landmark stands on its vertex exactly.
+ * Makes a sitter: the sculpture at the model's dimensions with `changes` (millimetres), coloured,
+ * smiling as the looks have it (dimensions are those of the face at rest), and posed. Every
+ * landmark stands on its vertex exactly.
  * @throws ImpossibleDimensions when the dimensions contradict each other.
  */
 export function buildSitter(
@@ -74,46 +71,49 @@ export function buildSitter(
   const own = Object.fromEntries(
     DIMENSIONS.map((name) => [name, model.dimensions[name].mm]),
   ) as Dimensions;
-  const upright = uprightFor(sculpture, resolveDimensions(own, changes));
-  const posed = posing(upright.landmarks, pose);
-  const indexOf = new Map<number, number>();
-  const meshes: SitterMesh[] = [];
-  sculpture.meshes.forEach((mesh, m) => {
-    if (!worn(mesh, model.looks.hair)) return;
-    indexOf.set(m, meshes.length);
+  const upright = uprightFor(sculpture, resolveDimensions(own, changes), model.looks.smile);
+  const posed = posing(upright.landmarks, upright.dimensions, pose);
+  const meshes = sculpture.meshes.map((mesh, m): SitterMesh => {
     const positions = (upright.positions[m] as Float32Array).slice();
     const normals = (upright.normals[m] as Float32Array).slice();
-    posed.mesh(positions, normals);
-    meshes.push({
+    posed.mesh(positions, normals, mesh.joints, mesh.weights);
+    return {
       name: mesh.name,
       substance: mesh.substance,
       positions,
       normals,
       colours: coloursFor(sculpture, m, model.looks),
       indices: mesh.indices,
+      ...(mesh.coarse && { coarse: mesh.coarse }),
       regions: mesh.regions,
-    });
+    };
   });
-  const placed = (places: Readonly<Record<string, Place>>): Record<string, Place> =>
-    Object.fromEntries(
-      Object.entries(places).map(([name, [m, v]]) => [name, [indexOf.get(m) as number, v]]),
-    );
   return {
     dimensions: upright.dimensions,
-    landmarks: posedLandmarks(upright.landmarks, posed),
+    landmarks: posedLandmarks(upright.landmarks, posed, (name) => sharesAt(sculpture, name)),
     meshes,
-    landmarkVertices: placed(sculpture.landmarks) as Sitter['landmarkVertices'],
-    guideVertices: placed(sculpture.guides),
+    landmarkVertices: sculpture.landmarks,
+    guideVertices: sculpture.guides,
     ease: easeOf(sculpture),
   };
 }
 
-function uprightFor(sculpture: Sculpture, dimensions: Dimensions): Upright {
+/** Bones of the vertex that a landmark stands on. */
+function sharesAt(sculpture: Sculpture, name: LandmarkName): BoneShares | undefined {
+  const [m, v] = sculpture.landmarks[name];
+  const { joints, weights } = sculpture.meshes[m] as SculptureMesh;
+  return joints && weights
+    ? { joints: joints.subarray(4 * v, 4 * v + 4), weights: weights.subarray(4 * v, 4 * v + 4) }
+    : undefined;
+}
+
+function uprightFor(sculpture: Sculpture, dimensions: Dimensions, smile: number): Upright {
   const store = keptFor(sculpture);
-  const key = JSON.stringify(DIMENSIONS.map((name) => dimensions[name]));
+  const key = JSON.stringify([smile, ...DIMENSIONS.map((name) => dimensions[name])]);
   if (store.upright?.key === key) return store.upright;
-  const landmarks = landmarksFor(dimensions);
-  const positions = morph(sculpture, { dimensions, landmarks });
+  const resting = landmarksFor(dimensions);
+  const positions = morph(sculpture, { dimensions, landmarks: resting });
+  const landmarks = smiling(sculpture, positions, resting, smile);
   const normals = sculpture.meshes.map((mesh, m) =>
     warpedNormals(
       mesh.normals,
@@ -124,6 +124,31 @@ function uprightFor(sculpture: Sculpture, dimensions: Dimensions): Upright {
   );
   store.upright = { key, dimensions, landmarks, positions, normals };
   return store.upright;
+}
+
+/** Puts a share of the smile on the positions, in place; gives the landmarks that went with it. */
+function smiling(
+  { smile, landmarks: places }: Sculpture,
+  positions: readonly Float32Array[],
+  landmarks: Landmarks,
+  share: number,
+): Landmarks {
+  if (share === 0) return landmarks;
+  for (const [m, displacement] of smile) {
+    const P = positions[m] as Float32Array;
+    displacement.forEach((by, i) => {
+      P[i] = (P[i] as number) + share * by;
+    });
+  }
+  const moved = (name: string, at: Vec3): Vec3 => {
+    const [m, v] = places[name as LandmarkName];
+    const by = smile.get(m)?.subarray(3 * v, 3 * v + 3);
+    if (!by) return at;
+    return [0, 1, 2].map((j) => (at[j] as number) + share * (by[j] as number)) as unknown as Vec3;
+  };
+  return Object.fromEntries(
+    Object.entries(landmarks).map(([name, at]) => [name, moved(name, at)]),
+  ) as Landmarks;
 }
 
 function coloursFor(

@@ -10,6 +10,8 @@ export interface GlbMesh {
   readonly name: string;
   readonly extras: unknown;
   readonly indices: Uint32Array;
+  /** A second set of fewer triangles over the same vertices. */
+  readonly coarse?: Uint32Array;
   /** Dequantised: metres and unit vectors. */
   readonly positions: Float32Array;
   readonly normals: Float32Array;
@@ -32,6 +34,11 @@ export class BadSculpture extends Error {
 
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
 const three = v.tuple([v.number(), v.number(), v.number()]);
+const primitive = v.object({
+  attributes: v.record(v.string(), whole),
+  indices: whole,
+  mode: v.literal(4),
+});
 const root = v.object({
   asset: v.object({ version: v.literal('2.0') }),
   nodes: v.array(v.object({ mesh: whole, translation: three, scale: three })),
@@ -39,9 +46,7 @@ const root = v.object({
     v.object({
       name: v.string(),
       extras: v.unknown(),
-      primitives: v.tuple([
-        v.object({ attributes: v.record(v.string(), whole), indices: whole, mode: v.literal(4) }),
-      ]),
+      primitives: v.pipe(v.array(primitive), v.minLength(1), v.maxLength(2)),
     }),
   ),
   accessors: v.array(
@@ -111,7 +116,12 @@ export async function readGlb(bytes: Uint8Array): Promise<Glb> {
   const file = parsed.output;
   const meshes = file.nodes.map((node): GlbMesh => {
     const mesh = at(file.meshes, node.mesh, 'mesh');
-    const [{ attributes, indices }] = mesh.primitives;
+    const { attributes, indices } = at(mesh.primitives, 0, 'primitive');
+    const [, coarse] = mesh.primitives;
+    const triangles = (accessor: number): Uint32Array => {
+      const bytes = decode(file, binary, accessor);
+      return new Uint32Array(bytes.buffer, 0, bytes.byteLength / 4);
+    };
     const read = (name: string): Uint8Array => {
       const accessor = attributes[name];
       if (accessor === undefined) throw new BadSculpture(`mesh ${mesh.name} has no ${name}`);
@@ -136,11 +146,11 @@ export async function readGlb(bytes: Uint8Array): Promise<Glb> {
       normals[o + 1] = y / length;
       normals[o + 2] = z / length;
     }
-    const triangles = decode(file, binary, indices);
     return {
       name: mesh.name,
       extras: mesh.extras,
-      indices: new Uint32Array(triangles.buffer, 0, triangles.byteLength / 4),
+      indices: triangles(indices),
+      ...(coarse && { coarse: triangles(coarse.indices) }),
       positions,
       normals,
       channels: Object.fromEntries(

@@ -8,21 +8,29 @@ export interface SculptureMesh {
   readonly positions: Float32Array;
   readonly normals: Float32Array;
   readonly indices: Uint32Array;
+  /** Fewer triangles over the same vertices, for small pictures. */
+  readonly coarse?: Uint32Array;
   /** Share of open space over each vertex, 0..255. */
   readonly openness: Uint8Array;
   readonly regions: Uint8Array;
   /** Named shares of colour, 0..255 a vertex. */
   readonly masks: Readonly<Record<string, Uint8Array>>;
+  /** Four bones a vertex and their shares (0..255), where limbs bend it. */
+  readonly joints?: Uint8Array;
+  readonly weights?: Uint8Array;
 }
 
-/** A place on the sculpture: [mesh index, vertex index]. */
+/** A place on a sculpture: [mesh index, vertex index]. */
 export type Place = readonly [mesh: number, vertex: number];
 
-/** One sculpted figure, as its file holds it. */
-export interface Sculpture {
+/**
+ * One file of models/sculpture/: a figure (skin, hands, eyes, brows), something worn, or a form,
+ * whose one mesh holds displacements of the figure's skin and the normals after them.
+ */
+export interface SculptureFile {
   readonly id: string;
   readonly meshes: readonly SculptureMesh[];
-  readonly landmarks: Readonly<Record<LandmarkName, Place>>;
+  readonly landmarks: Readonly<Partial<Record<LandmarkName, Place>>>;
   /** Further places that steer the warp, by name. */
   readonly guides: Readonly<Record<string, Place>>;
   /** Joints and other points inside the figure, metres. */
@@ -31,6 +39,13 @@ export interface Sculpture {
   readonly body: Readonly<Partial<Record<DimensionName, number>>>;
   /** Hash of the sources that made it. */
   readonly source: string;
+}
+
+/** A clothed figure put together from its files; every landmark has its place. */
+export interface Sculpture extends Omit<SculptureFile, 'landmarks'> {
+  readonly landmarks: Readonly<Record<LandmarkName, Place>>;
+  /** Displacements (xyz, metres) of the full smile by mesh index. */
+  readonly smile: ReadonlyMap<number, Float32Array>;
 }
 
 /** The xyz of a place, metres. */

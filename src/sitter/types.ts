@@ -143,6 +143,8 @@ export interface SitterMesh {
   /** Linear RGB reflectance times baked occlusion, one triple a vertex, 0..255. */
   readonly colours: Uint8Array;
   readonly indices: Uint32Array;
+  /** Fewer triangles over the same vertices, for small pictures. */
+  readonly coarse?: Uint32Array;
   /** One REGION value a vertex (skin and eye meshes). */
   readonly regions: Uint8Array;
 }

@@ -1,14 +1,13 @@
 /** What the page must show, computed in Node from the same session by the program's own numbers. */
-import { readFileSync } from 'node:fs';
-import { loadModels } from '../../src/models/node';
+import { loadModels, readSculpture } from '../../src/models/node';
 import { type Measures, measure } from '../../src/readings/measures';
 import { visibility } from '../../src/readings/visibility';
 import { readingInput } from '../../src/session/reading-input';
 import { type ResolvedPicture, resolvePicture } from '../../src/session/resolve';
 import type { Letter, Session } from '../../src/session/types';
-import { buildSitter, loadSculpture } from '../../src/sitter/build';
-import type { Sculpture } from '../../src/sitter/sculpture';
-import type { Sitter, SitterModel } from '../../src/sitter/types';
+import { buildSitter } from '../../src/sitter/build';
+import { sculptures } from '../../src/sitter/compose';
+import type { Sitter } from '../../src/sitter/types';
 
 export const models = loadModels();
 
@@ -17,18 +16,11 @@ export function must<T>(value: T | null | undefined, what = 'a value'): T {
   return value;
 }
 
-const sculptures = new Map<string, Promise<Sculpture>>();
-
-function sculptureOf({ sculpture }: SitterModel): Promise<Sculpture> {
-  const url = new URL(`../../models/sculpture/${sculpture}.glb`, import.meta.url);
-  const loading = sculptures.get(sculpture) ?? loadSculpture(readFileSync(url));
-  sculptures.set(sculpture, loading);
-  return loading;
-}
+const sculptureOf = sculptures(readSculpture);
 
 export async function sitterOf({ sitter }: Pick<Session, 'sitter'>): Promise<Sitter> {
   const model = must(models.sitters.get(sitter.model), sitter.model);
-  return buildSitter(await sculptureOf(model), model, sitter.changes, sitter.pose);
+  return buildSitter(await sculptureOf(model, model.looks), model, sitter.changes, sitter.pose);
 }
 
 export function resolveAll(session: Session, sitter: Sitter): ResolvedPicture[] {

@@ -2,8 +2,8 @@ import { NodeIO } from '@gltf-transform/core';
 import { EXTMeshoptCompression, KHRMeshQuantization } from '@gltf-transform/extensions';
 import { MeshoptDecoder } from 'meshoptimizer/decoder';
 import { describe, expect, it } from 'vitest';
-import { loadSculpture } from '../../src/sitter/build';
 import { BadSculpture, readGlb } from '../../src/sitter/glb';
+import { loadSculptureFile } from '../../src/sitter/load';
 import { sculptureBytes } from './people';
 
 const same = (a: ArrayLike<number> | null | undefined, b: ArrayLike<number>): boolean =>
@@ -58,10 +58,10 @@ describe.each(['female', 'male'] as const)('the %s sculpture file', (id) => {
   });
 
   it('is refused with a reason when it is damaged', async () => {
-    await expect(loadSculpture(new Uint8Array(8))).rejects.toThrow(BadSculpture);
-    await expect(loadSculpture(bytes.slice(0, 5000))).rejects.toThrow(/expected \d+ bytes/);
+    await expect(loadSculptureFile(new Uint8Array(8))).rejects.toThrow(BadSculpture);
+    await expect(loadSculptureFile(bytes.slice(0, 5000))).rejects.toThrow(/expected \d+ bytes/);
     const other = bytes.slice();
     other.set(new TextEncoder().encode('"VEC9"'), Buffer.from(bytes).indexOf('"VEC3"'));
-    await expect(loadSculpture(other)).rejects.toThrow(/type/);
+    await expect(loadSculptureFile(other)).rejects.toThrow(/type/);
   });
 });

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { type BuiltSitter, buildSitter, loadSculpture } from '../../src/sitter/build';
+import { readSculpture } from '../../src/models/node';
+import { type BuiltSitter, buildSitter } from '../../src/sitter/build';
+import { sculptures } from '../../src/sitter/compose';
 import type { Sculpture } from '../../src/sitter/sculpture';
 import { DIMENSIONS, type Dimensions, type SitterModel } from '../../src/sitter/types';
 
@@ -24,12 +26,14 @@ export interface Someone {
   readonly sitter: BuiltSitter;
 }
 
+export const sculptureOf = sculptures(readSculpture);
+
 /** The sitters of models/, built upright from the committed sculptures. */
 export const everyone = (): Promise<Someone[]> =>
   Promise.all(
     IDS.map(async (id) => {
       const model = modelOf(id);
-      const sculpture = await loadSculpture(sculptureBytes(model.sculpture));
+      const sculpture = await sculptureOf(model, model.looks);
       return { id, model, sculpture, sitter: buildSitter(sculpture, model) };
     }),
   );

@@ -3,7 +3,7 @@ import type { Grid } from '../nets';
 import type { Ribbons } from '../ribbons';
 
 /** One way to wear the hair: a smooth volume and the locks that lie on it. */
-export interface HairStyle {
+export interface HairParts {
   readonly volume: Field;
   /** Planes that resolve the volume. */
   readonly grid: Grid;

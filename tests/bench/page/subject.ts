@@ -4,7 +4,8 @@ import { demoSession } from '../../../src/session/demo';
 import { known } from '../../../src/session/known';
 import { resolvePicture } from '../../../src/session/resolve';
 import type { Session } from '../../../src/session/types';
-import { buildSitter, loadSculpture } from '../../../src/sitter/build';
+import { buildSitter } from '../../../src/sitter/build';
+import { sculptures } from '../../../src/sitter/compose';
 import type { Sitter } from '../../../src/sitter/types';
 import type { StagePicture } from '../../../src/stage';
 
@@ -24,8 +25,9 @@ export interface Subject {
 export async function loadSubject(): Promise<Subject> {
   const session = demoSession();
   const model = known(models.sitters, session.sitter.model);
-  const response = await fetch(sculptureUrls[`${model.sculpture}.glb`] as string);
-  const sculpture = await loadSculpture(new Uint8Array(await response.arrayBuffer()));
+  const read = async (name: string): Promise<Uint8Array> =>
+    new Uint8Array(await (await fetch(sculptureUrls[name] as string)).arrayBuffer());
+  const sculpture = await sculptures(read)(model, model.looks);
   const sitter = buildSitter(sculpture, model);
   const pictures = (farther: number): StagePicture[] =>
     session.pictures.map((picture, i) => {

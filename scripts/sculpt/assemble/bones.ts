@@ -1,0 +1,22 @@
+import type { AssetMesh } from '../asset';
+import type { BodyShape } from '../body/shape';
+import { skinWeights } from '../body/weights';
+import type { TriangleMesh } from '../mesh';
+
+/** The bones that bend each vertex of a part of the body. */
+export function bound(
+  shape: BodyShape,
+  part: string,
+  { positions: P }: TriangleMesh,
+): Pick<AssetMesh, 'joints' | 'weights'> {
+  const sharesOf = skinWeights(shape);
+  const joints = new Uint8Array((4 * P.length) / 3);
+  const weights = new Uint8Array((4 * P.length) / 3);
+  for (let v = 0; v < P.length / 3; v++) {
+    const at = [P[3 * v], P[3 * v + 1], P[3 * v + 2]] as [number, number, number];
+    const shares = sharesOf(part, ...at);
+    joints.set(shares.joints, 4 * v);
+    weights.set(shares.weights, 4 * v);
+  }
+  return { joints, weights };
+}
