@@ -56,7 +56,7 @@ export function picture(asked: Asked): PictureInput {
   return {
     camera: value(cameraAt({ ...place, focal })),
     format,
-    sitter: { dimensions, landmarks: posedLandmarks(upright, posing(upright, pose)) },
+    sitter: { dimensions, landmarks: posedLandmarks(upright, posing(upright, dimensions, pose)) },
     lens: asked.lens ?? null,
     cutFromFocal: asked.cutFrom ?? null,
     fNumber: asked.fNumber ?? 8,
