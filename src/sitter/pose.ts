@@ -1,60 +1,46 @@
 import type { Vec3 } from '../optics/types';
+import { carried, type Motion } from './limbs';
 import { headShare, neckAxis } from './neck';
-import type { Landmarks, Pose } from './types';
-
-type Quaternion = readonly [x: number, y: number, z: number, w: number];
+import { about, inverse, minus, part, plus, type Quaternion, rotate, times } from './quaternion';
+import { BONES, skeletonOf } from './skeleton';
+import { skinning } from './skinning';
+import { girthOf, motionsOf } from './stance';
+import type { Dimensions, Landmarks, Pose } from './types';
 
 /** Where on the neck's axis the head turns, as a share of the way from its root to the jaw. */
 const PIVOT = 0.5;
 
-const about = (axis: 0 | 1 | 2, angle: number): Quaternion => {
-  const s = Math.sin(angle / 2);
-  return [axis === 0 ? s : 0, axis === 1 ? s : 0, axis === 2 ? s : 0, Math.cos(angle / 2)];
+/** Bones that a point follows, four indices into BONES, and their shares, which add up to 255. */
+export interface BoneShares {
+  readonly joints: ArrayLike<number>;
+  readonly weights: ArrayLike<number>;
+}
+
+/** What has no bones of its own hangs on the chest (and on the head, by its height). */
+export const ON_CHEST: BoneShares = {
+  joints: [BONES.indexOf('chest'), 0, 0, 0],
+  weights: [255, 0, 0, 0],
 };
 
-const times = (a: Quaternion, b: Quaternion): Quaternion => [
-  a[3] * b[0] + a[0] * b[3] + a[1] * b[2] - a[2] * b[1],
-  a[3] * b[1] - a[0] * b[2] + a[1] * b[3] + a[2] * b[0],
-  a[3] * b[2] + a[0] * b[1] - a[1] * b[0] + a[2] * b[3],
-  a[3] * b[3] - a[0] * b[0] - a[1] * b[1] - a[2] * b[2],
-];
-
-/** Row-major rotation matrix. */
-function matrix([x, y, z, w]: Quaternion): Float64Array {
-  return Float64Array.of(
-    1 - 2 * (y * y + z * z),
-    2 * (x * y - z * w),
-    2 * (x * z + y * w),
-    2 * (x * y + z * w),
-    1 - 2 * (x * x + z * z),
-    2 * (y * z - x * w),
-    2 * (x * z - y * w),
-    2 * (y * z + x * w),
-    1 - 2 * (x * x + y * y),
-  );
-}
-
-/** The rotation by a share of the whole angle. */
-function part(q: Quaternion, share: number): Quaternion {
-  const half = Math.acos(Math.min(1, Math.max(-1, q[3])));
-  if (half < 1e-9) return [0, 0, 0, 1];
-  const k = Math.sin(half * share) / Math.sin(half);
-  return [q[0] * k, q[1] * k, q[2] * k, Math.cos(half * share)];
-}
-
 /**
- * A pose as one map of space: the head turns about a point of the neck, the neck takes a share
- * that fades down to the trunk, the whole figure turns about the vertical, and all is set so that
- * the midpoint between the pupils is back at the origin. Landmarks and vertices go through the
- * same map, so a landmark stays on its vertex.
+ * A pose as one map: the bones carry trunk and limbs, the head turns about a point of the neck,
+ * the neck takes a share that fades down to the trunk, the whole figure turns about the vertical,
+ * and all is set so that the midpoint between the pupils is back at the origin. Landmarks and
+ * vertices go through the same map, so a landmark stays on its vertex.
  */
 export interface Posing {
-  point(p: Vec3): Vec3;
-  /** Poses positions and normals (xyz triples), in place. */
-  mesh(positions: Float32Array, normals: Float32Array): void;
+  /** Where a point of the upright figure goes; without shares of its own it hangs on the chest. */
+  point(p: Vec3, shares?: BoneShares): Vec3;
+  /** Poses positions and normals (xyz triples), in place; four joints and weights a vertex. */
+  mesh(
+    positions: Float32Array,
+    normals: Float32Array,
+    joints?: Uint8Array,
+    weights?: Uint8Array,
+  ): void;
 }
 
-export function posing(upright: Landmarks, pose: Pose): Posing {
+export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): Posing {
   const axis = neckAxis((name) => upright[name]);
   const t = PIVOT * axis.length;
   const pivot: Vec3 = [
@@ -67,52 +53,100 @@ export function posing(upright: Landmarks, pose: Pose): Posing {
     times(about(1, pose.headTurn), about(0, -pose.headNod)),
     about(2, -pose.headTilt),
   );
+  const rest = skeletonOf(upright, dimensions);
+  const motions = motionsOf(rest, girthOf(upright, dimensions), pose, (chest: Motion) => {
+    const wrist = besideFace(upright);
+    const neck = carried(rest.chest, chest, pivot);
+    return { wrist: plus(neck, rotate(head, minus(wrist, pivot))), turn: head };
+  });
+  const chest = motions.chest;
+  const still = BONES.every((bone) => isStill(motions[bone].turn));
+  const skin = skinning(rest, motions);
+  /** The head's turn against the chest, which leans without it. */
+  const onNeck = times(head, inverse(chest.turn));
+  const neck = carried(rest.chest, chest, pivot);
+  const straight = isStill(onNeck);
   const body = about(1, pose.bodyTurn);
-  const still = Math.abs(head[3]) > 1 - 1e-15;
-  const whole = matrix(times(body, head));
-  const trunk = matrix(body);
-  const buffer = new Float64Array(6);
+  const out = new Float64Array(6);
 
-  /** Position and normal in `buffer`, before the final shift. */
-  const move = (x: number, y: number, z: number, nx: number, ny: number, nz: number): void => {
-    const share = still ? 0 : headShare(axis, x, y, z);
-    const m = share === 0 ? trunk : share === 1 ? whole : matrix(times(body, part(head, share)));
-    const [dx, dy, dz] = [x - pivot[0], y - pivot[1], z - pivot[2]];
-    for (let r = 0; r < 3; r++) {
-      const [a, b, c] = [m[3 * r], m[3 * r + 1], m[3 * r + 2]] as [number, number, number];
-      buffer[r] = a * dx + b * dy + c * dz;
-      buffer[3 + r] = a * nx + b * ny + c * nz;
+  const bones = skin.result;
+  /** Turns place and normal in `out` by a rotation. */
+  const turn = (q: ArrayLike<number>): void => {
+    const [x, y, z, w] = [q[0], q[1], q[2], q[3]] as [number, number, number, number];
+    for (const o of [0, 3]) {
+      const [a, b, c] = [out[o], out[o + 1], out[o + 2]] as [number, number, number];
+      const [u, v, t] = [2 * (y * c - z * b), 2 * (z * a - x * c), 2 * (x * b - y * a)];
+      out[o] = a + w * u + y * t - z * v;
+      out[o + 1] = b + w * v + z * u - x * t;
+      out[o + 2] = c + w * t + x * v - y * u;
     }
   };
-  const eyes: Vec3 = [0, 1, 2].map(
-    (j) => ((upright.pupil_left[j] as number) + (upright.pupil_right[j] as number)) / 2,
-  ) as unknown as Vec3;
-  move(...eyes, 0, 0, 1);
-  const shift = buffer.slice(0, 3);
-  const at = (j: number): number => (buffer[j] as number) - (shift[j] as number);
+  const shift3 = (x: number, y: number, z: number): void => {
+    (out[0] as number) += x;
+    (out[1] as number) += y;
+    (out[2] as number) += z;
+  };
+  /** Poses place and normal in `out`, all but the final shift. */
+  const move = (joints: ArrayLike<number>, weights: ArrayLike<number>, at: number): void => {
+    const share = straight
+      ? 0
+      : headShare(axis, out[0] as number, out[1] as number, out[2] as number);
+    if (!still) {
+      skin.blend(joints, weights, at);
+      turn(bones);
+      shift3(bones[4] as number, bones[5] as number, bones[6] as number);
+    }
+    if (share > 0) {
+      shift3(-neck[0], -neck[1], -neck[2]);
+      turn(share === 1 ? onNeck : part(onNeck, share));
+      shift3(...neck);
+    }
+    if (pose.bodyTurn !== 0) turn(body);
+  };
+  const one = (p: Vec3, { joints, weights }: BoneShares): Vec3 => {
+    out.set(p);
+    move(joints, weights, 0);
+    return [out[0] as number, out[1] as number, out[2] as number];
+  };
+  const [l, r] = [upright.pupil_left, upright.pupil_right];
+  const shift = one([(l[0] + r[0]) / 2, (l[1] + r[1]) / 2, (l[2] + r[2]) / 2], ON_CHEST);
   return {
-    point: (p) => {
-      move(...p, 0, 0, 1);
-      return [at(0), at(1), at(2)];
-    },
-    mesh: (P, N) => {
+    point: (p, shares = ON_CHEST) => minus(one(p, shares), shift),
+    mesh: (P, N, joints, weights) => {
+      const own = joints !== undefined && weights !== undefined;
+      const [J, W] = own ? [joints, weights] : [ON_CHEST.joints, ON_CHEST.weights];
       for (let o = 0; o < P.length; o += 3) {
-        move(
-          P[o] as number,
-          P[o + 1] as number,
-          P[o + 2] as number,
-          N[o] as number,
-          N[o + 1] as number,
-          N[o + 2] as number,
-        );
         for (let j = 0; j < 3; j++) {
-          P[o + j] = at(j);
-          N[o + j] = buffer[3 + j] as number;
+          out[j] = P[o + j] as number;
+          out[3 + j] = N[o + j] as number;
+        }
+        move(J, W, own ? (4 * o) / 3 : 0);
+        for (let j = 0; j < 3; j++) {
+          P[o + j] = (out[j] as number) - (shift[j] as number);
+          N[o + j] = out[3 + j] as number;
         }
       }
     },
   };
 }
 
-export const posedLandmarks = (upright: Landmarks, { point }: Posing): Landmarks =>
-  Object.fromEntries(Object.entries(upright).map(([name, p]) => [name, point(p)])) as Landmarks;
+const isStill = (q: Quaternion): boolean => Math.abs(q[3]) > 1 - 1e-12;
+
+/** The wrist of a hand held to the right side of the face: its fingers end beside the jaw. */
+function besideFace(upright: Landmarks): Vec3 {
+  const { menton, gonion_right: gonion } = upright;
+  return [gonion[0] - 0.028, menton[1] - 0.095, (menton[2] + gonion[2]) / 2 + 0.065];
+}
+
+/** Landmarks posed, each with the bones of the vertex that it stands on. */
+export const posedLandmarks = (
+  upright: Landmarks,
+  { point }: Posing,
+  sharesAt: (name: keyof Landmarks) => BoneShares | undefined = () => undefined,
+): Landmarks =>
+  Object.fromEntries(
+    Object.entries(upright).map(([name, p]) => [
+      name,
+      point(p, sharesAt(name as keyof Landmarks) ?? ON_CHEST),
+    ]),
+  ) as Landmarks;

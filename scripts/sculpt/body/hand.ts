@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../../src/optics/types';
+import { HAND_AXES, HAND_LENGTH } from '../../../src/sitter/skeleton';
 import { capsule, ellipsoid, type Field, type Knot, smoothMax, smoothMin, softAbs } from '../field';
 import type { Figure } from './figure';
 
@@ -57,30 +58,24 @@ export interface HandFrame {
   readonly scale: number;
 }
 
-export function handFrame(f: Figure): HandFrame {
-  // Hanging: pointing down and a little forward, thumb forward, palm turned to the thigh and back.
-  const pitch = rad(9);
-  const lean = rad(-3);
-  const roll = rad(22);
-  const a: Vec3 = [
-    Math.sin(lean),
-    -Math.cos(lean) * Math.cos(pitch),
-    Math.cos(lean) * Math.sin(pitch),
-  ];
-  const b0: Vec3 = [-Math.sin(roll), 0, Math.cos(roll)];
-  const d = b0[0] * a[0] + b0[1] * a[1] + b0[2] * a[2];
-  const b1: Vec3 = [b0[0] - d * a[0], b0[1] - d * a[1], b0[2] - d * a[2]];
-  const l = Math.hypot(...b1);
-  const b: Vec3 = [b1[0] / l, b1[1] / l, b1[2] / l];
-  const c: Vec3 = [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-  return { wrist: f.joints.wrist, a, b, c, scale: f.mm.hand_length / 180 };
-}
+export const handFrame = (f: Figure): HandFrame => ({
+  wrist: f.joints.wrist,
+  ...HAND_AXES,
+  scale: f.mm.hand_length / HAND_LENGTH,
+});
 
 /** Takes a point of the hand's axes (mm at hand length 180) into the sitter's frame. */
 export function fromHand(h: HandFrame, p: Vec3): Vec3 {
   const at = (i: 0 | 1 | 2) =>
     h.wrist[i] + h.scale * (p[0] * h.a[i] + p[1] * h.b[i] + p[2] * h.c[i]);
   return [at(0), at(1), at(2)];
+}
+
+/** A point of the left side in the hand's axes (mm at hand length 180). */
+export function inHand(h: HandFrame, x: number, y: number, z: number): Vec3 {
+  const p: Vec3 = [x - h.wrist[0], y - h.wrist[1], z - h.wrist[2]];
+  const along = (v: Vec3): number => (p[0] * v[0] + p[1] * v[1] + p[2] * v[2]) / h.scale;
+  return [along(h.a), along(h.b), along(h.c)];
 }
 
 /** Tip of the middle finger in the sitter's frame, mm. */
@@ -142,14 +137,8 @@ export function hands(f: Figure): Field {
   const { mm } = f;
   const wide = mm.hand_breadth / (78 * h.scale);
   return (x, y, z) => {
-    const px = (softAbs(x) - h.wrist[0]) / h.scale;
-    const py = (y - h.wrist[1]) / h.scale;
-    const pz = (z - h.wrist[2]) / h.scale;
-    const a = px * h.a[0] + py * h.a[1] + pz * h.a[2];
-    const b = px * h.b[0] + py * h.b[1] + pz * h.b[2];
-    const c = px * h.c[0] + py * h.c[1] + pz * h.c[2];
-    const form0 = form(a, b / wide, c) * h.scale * Math.min(1, wide);
-    return form0;
+    const [a, b, c] = inHand(h, softAbs(x), y, z);
+    return form(a, b / wide, c) * h.scale * Math.min(1, wide);
   };
 }
 
