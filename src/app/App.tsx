@@ -1,19 +1,24 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { models } from '../models/browser';
-import type { Outlined } from '../session/hold';
+import type { Cast } from '../session/cast';
 import type { Unavailable } from '../stage';
 import { Compare, type Saving } from './compare/Compare';
 import { Do } from './controls/words';
 import { Head } from './Head';
+import type { SitterWorkshop } from './state/sitterWorkshop';
 import { openLinked, type Started } from './state/start';
+import { useCast } from './state/useCast';
 import { useHistoryKeys } from './state/useHistoryKeys';
-import { useSitter } from './state/useSitter';
 import { type Workbench, WorkbenchProvider } from './state/workbench';
 import { words } from './words';
 
 /** The whole page around one session. */
-export function App(props: { started: Started; holdSitter: (sitter: Outlined) => void }) {
+export function App(props: {
+  started: Started;
+  workshop: SitterWorkshop;
+  holdCast: (cast: Cast) => void;
+}) {
   const { store, open, keep } = props.started;
   const state = useStore(store);
   const { session } = state;
@@ -21,12 +26,8 @@ export function App(props: { started: Started; holdSitter: (sitter: Outlined) =>
   const [savedAt, setSavedAt] = useState(props.started.savedAt);
   const [saving, setSaving] = useState<Saving>('none');
   const [unavailable, setUnavailable] = useState<Unavailable | null>(null);
-  const { sitter, failed } = useSitter(session.sitter, models);
-  const shownSitter = useRef(sitter);
-  // While another person is fetched the pictures keep the one they show.
-  if (sitter) shownSitter.current = sitter;
-  const present = shownSitter.current;
-  if (present) props.holdSitter(present);
+  const { cast, failed } = useCast(session, models, props.workshop);
+  if (cast) props.holdCast(cast);
 
   const notice = useCallback(
     (sentence: string) => setNotices((all) => (all.includes(sentence) ? all : [...all, sentence])),
@@ -71,13 +72,8 @@ export function App(props: { started: Started; holdSitter: (sitter: Outlined) =>
           )}
         </div>
       ))}
-      {present ? (
-        <Compare
-          sitter={present}
-          saving={saving}
-          onSaving={setSaving}
-          onUnavailable={setUnavailable}
-        />
+      {cast ? (
+        <Compare cast={cast} saving={saving} onSaving={setSaving} onUnavailable={setUnavailable} />
       ) : (
         failed === null && <p className="waiting">{words.notices.loading}</p>
       )}

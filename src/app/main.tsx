@@ -5,26 +5,28 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { models } from '../models/browser';
 import { dimensionsOf } from '../models/framing';
+import { type Cast, unsculpted } from '../session/cast';
 import { demoSession } from '../session/demo';
-import type { Outlined } from '../session/hold';
 import { known } from '../session/known';
-import { landmarksFor } from '../sitter/landmarks';
 import { App } from './App';
+import { SitterWorkshop } from './state/sitterWorkshop';
 import { start } from './state/start';
 
 // Until the sculpture is there, holds are computed from the landmarks alone.
-const own = dimensionsOf(known(models.sitters, demoSession().sitter.model));
-let sitter: Outlined = { landmarks: landmarksFor(own), meshes: [] };
+const own = dimensionsOf(known(models.sitters, demoSession().people[0].model));
+let cast: Cast = { '1': unsculpted(own) };
+const workshop = new SitterWorkshop();
 
 const root = document.getElementById('app');
 if (root)
-  start(() => ({ models, sitter })).then((started) =>
+  start(() => ({ models, cast })).then((started) =>
     createRoot(root).render(
       <StrictMode>
         <App
           started={started}
-          holdSitter={(next) => {
-            sitter = next;
+          workshop={workshop}
+          holdCast={(next) => {
+            cast = next;
           }}
         />
       </StrictMode>,

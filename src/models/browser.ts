@@ -1,4 +1,4 @@
-/** models/ in the page: the JSON is bundled, the sculptures are fetched from these addresses. */
+/** models/ in the page: the JSON is bundled. */
 import { parseModels } from './parse';
 import type { Models } from './types';
 
@@ -13,13 +13,4 @@ export const models: Models = parseModels(
   ),
 );
 
-/** Address of each file of models/sculpture/, by its name. */
-export const sculptureUrls: Readonly<Record<string, string>> = Object.fromEntries(
-  Object.entries(
-    import.meta.glob<string>('../../models/sculpture/*', {
-      eager: true,
-      query: '?url',
-      import: 'default',
-    }),
-  ).map(([path, url]) => [path.replace('../../models/sculpture/', ''), url]),
-);
+export { sculptureUrls } from './sculptures';

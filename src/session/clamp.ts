@@ -2,14 +2,22 @@
 import type { Models } from '../models/types';
 import { DIMENSIONS, type DimensionName } from '../sitter/types';
 import { clamp, LIMITS } from './limits';
-import type { Picture, Session, View } from './types';
+import type { Company, Gaze, Person, PersonId, Picture, Session, View } from './types';
 
 function clampView(view: View): View {
   return view.by === 'crop' ? view : { ...view, focal: clamp(view.focal, LIMITS.focal) };
 }
 
-const clampPicture = (picture: Picture): Picture => ({
+/** Who of the picture is there, each once; the first person when nobody is. */
+function presentOf(of: Company, people: readonly Person[]): Company {
+  const ids = people.map(({ id }) => id);
+  const [first, ...others] = [...new Set(of)].filter((id) => ids.includes(id));
+  return first === undefined ? [ids[0] as PersonId] : [first, ...others];
+}
+
+const clampPicture = (picture: Picture, people: readonly Person[]): Picture => ({
   ...picture,
+  of: presentOf(picture.of, people),
   standpoint: clamp(picture.standpoint, LIMITS.standpoint),
   view: clampView(picture.view),
   fNumber: clamp(picture.fNumber, LIMITS.fNumber),
@@ -44,26 +52,52 @@ function playBetween(play: Session['play'], pictures: readonly Picture[]): Sessi
   return { from, to, seconds: clamp(play.seconds, LIMITS.playSeconds) };
 }
 
-export function clampSession(session: Session, models: Models): Session {
-  const { sitter, crop, light, room } = session;
+const clampGaze = (gaze: Gaze): Gaze =>
+  typeof gaze === 'string'
+    ? gaze
+    : {
+        yaw: clamp(gaze.yaw, LIMITS.gazeYaw),
+        pitch: clamp(gaze.pitch, LIMITS.gazePitch),
+      };
+
+/** Hands lie in a lap only where there is one. */
+const clampArms = ({ stance, arms }: Person['pose']): Person['pose']['arms'] =>
+  stance === 'standing' && arms === 'lap' ? 'hanging' : arms;
+
+function clampPerson(person: Person, models: Models): Person {
   const changes: Partial<Record<DimensionName, number>> = {};
   for (const name of DIMENSIONS) {
-    const mm = sitter.changes[name];
-    if (mm !== undefined) changes[name] = clampDimension(mm, name, sitter.model, models);
+    const mm = person.changes[name];
+    if (mm !== undefined) changes[name] = clampDimension(mm, name, person.model, models);
   }
+  const { pose, looks } = person;
+  return {
+    ...person,
+    changes,
+    pose: {
+      stance: pose.stance,
+      arms: clampArms(pose),
+      lean: clamp(pose.lean, LIMITS.lean),
+      bodyTurn: clamp(pose.bodyTurn, LIMITS.bodyTurn),
+      headTurn: clamp(pose.headTurn, LIMITS.headTurn),
+      headNod: clamp(pose.headNod, LIMITS.headNod),
+      headTilt: clamp(pose.headTilt, LIMITS.headTilt),
+    },
+    looks:
+      looks.smile === undefined ? looks : { ...looks, smile: clamp(looks.smile, LIMITS.smile) },
+    gaze: clampGaze(person.gaze),
+  };
+}
+
+export function clampSession(session: Session, models: Models): Session {
+  const { people, beside, crop, light, room } = session;
+  const [first, ...others] = people;
   return {
     ...session,
-    sitter: {
-      ...sitter,
-      changes,
-      pose: {
-        ...sitter.pose,
-        lean: clamp(sitter.pose.lean, LIMITS.lean),
-        bodyTurn: clamp(sitter.pose.bodyTurn, LIMITS.bodyTurn),
-        headTurn: clamp(sitter.pose.headTurn, LIMITS.headTurn),
-        headNod: clamp(sitter.pose.headNod, LIMITS.headNod),
-        headTilt: clamp(sitter.pose.headTilt, LIMITS.headTilt),
-      },
+    people: [clampPerson(first, models), ...others.map((person) => clampPerson(person, models))],
+    beside: {
+      right: clamp(beside.right, LIMITS.besideRight),
+      forward: clamp(beside.forward, LIMITS.besideForward),
     },
     body: { ...session.body, megapixels: clamp(session.body.megapixels, LIMITS.megapixels) },
     crop: {
@@ -72,7 +106,7 @@ export function clampSession(session: Session, models: Models): Session {
       eyesAt: clamp(crop.eyesAt, LIMITS.eyesAt),
       eyesAcross: clamp(crop.eyesAcross, LIMITS.eyesAcross),
     },
-    pictures: session.pictures.map(clampPicture),
+    pictures: session.pictures.map((picture) => clampPicture(picture, people)),
     light: {
       azimuth: clamp(light.azimuth, LIMITS.lightAzimuth),
       elevation: clamp(light.elevation, LIMITS.lightElevation),

@@ -58,8 +58,13 @@ export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models)
           'unknown-version',
           `This ${carrier} is of a version that was never released.`,
         );
-      case 'damaged':
+      case 'no-version':
         return failed('damaged', `This ${carrier} is damaged: it names no version.`);
+      case 'damaged':
+        return failed(
+          'damaged',
+          `This ${carrier} is damaged: it does not hold what its version asks for.`,
+        );
     }
   }
   const parsed = v.safeParse(sessionSchema, migrated.session);
@@ -72,15 +77,19 @@ export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models)
     return failed('unknown-model', `This ${carrier} asks for ${stranger}, which is not here.`);
   }
   const session = clampSession(parsed.output, models);
-  const contradiction = impossibility(session.sitter, models);
-  if (contradiction) return failed('impossible-sitter', `No such sitter can be: ${contradiction}.`);
+  for (const person of session.people) {
+    const contradiction = impossibility(person, models);
+    if (contradiction)
+      return failed('impossible-sitter', `No such sitter can be: ${contradiction}.`);
+  }
   return { ok: true, session };
 }
 
 /** The first thing a session names that models/ does not hold. */
 function unknownModel(session: Session, models: Models): string | null {
-  const { sitter, body, crop, lenses, pictures } = session;
-  if (!models.sitters.has(sitter.model)) return `the sitter "${sitter.model}"`;
+  const { people, body, crop, lenses, pictures } = session;
+  const stranger = people.find(({ model }) => !models.sitters.has(model));
+  if (stranger) return `the sitter "${stranger.model}"`;
   if (!models.formats.has(body.format)) return `the format "${body.format}"`;
   if (crop.framing !== null && !models.framings.has(crop.framing)) {
     return `the framing "${crop.framing}"`;

@@ -12,7 +12,8 @@ const DEMO: Session = {
   version: SESSION_VERSION,
   title: 'Head-shot day, village hall players',
   units: 'metric',
-  sitter: { model: 'adult-woman', changes: {}, pose: UPRIGHT },
+  people: [{ id: '1', model: 'adult-woman', changes: {}, pose: UPRIGHT, looks: {}, gaze: 'lens' }],
+  beside: { right: 0.45, forward: 0 },
   body: { format: 'full-frame', megapixels: 24 },
   lenses: ['35-f2', '85-f1-8', '28-70-f4-zoom', '70-300-f4-5-6-zoom'],
   crop: {
@@ -27,6 +28,7 @@ const DEMO: Session = {
   pictures: [
     {
       letter: 'A',
+      of: ['1'],
       standpoint: 0.4,
       view: { by: 'crop' },
       fNumber: 8,
@@ -36,6 +38,7 @@ const DEMO: Session = {
     },
     {
       letter: 'B',
+      of: ['1'],
       standpoint: 2.4,
       view: { by: 'crop' },
       fNumber: 8,

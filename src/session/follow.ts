@@ -6,7 +6,9 @@ import { imageDistance } from '../optics/lens';
 import { depthBefore, distanceToMatch } from '../optics/perspective';
 import type { Result, SensorSides, Vec3 } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
-import { cropFocal, type Outlined } from './hold';
+import type { Sitter } from '../sitter/types';
+import { type Cast, leadOf } from './cast';
+import { cropFocal } from './hold';
 import { known } from './known';
 import { actingFocal } from './lens-fit';
 import { clamp, LIMITS } from './limits';
@@ -16,7 +18,7 @@ import type { Picture, Session } from './types';
 /** What actions need beside the document. */
 export interface ActionContext {
   readonly models: Models;
-  readonly sitter: Outlined;
+  readonly cast: Cast;
 }
 
 /** Rounds of the fixed points below; each at least halves the error. */
@@ -54,12 +56,12 @@ export function standpointForFocal(
   session: Session,
   picture: Picture,
   focal: number,
-  { models, sitter }: ActionContext,
+  { models, cast }: ActionContext,
 ): number {
   const sensor = sensorOf(session, models);
   return solve(picture.standpoint, 1, (standpoint) => {
     const there = { ...picture, standpoint };
-    const needed = cropFocal(replace(session, there), there, sensor, sitter);
+    const needed = cropFocal(replace(session, there), there, sensor, cast);
     return needed / actingAt(picture, focal, placeOf(there, sensor).depth, models);
   });
 }
@@ -72,11 +74,11 @@ export function frameHeightForFocal(
   session: Session,
   picture: Picture,
   focal: number,
-  { models, sitter }: ActionContext,
+  { models, cast }: ActionContext,
 ): number | null {
   const sensor = sensorOf(session, models);
   const { depth } = placeOf(picture, sensor);
-  const now = imageDistance(cropFocal(session, picture, sensor, sitter), depth);
+  const now = imageDistance(cropFocal(session, picture, sensor, cast), depth);
   const wanted = imageDistance(actingAt(picture, focal, depth, models), depth);
   return now.ok && wanted.ok ? (session.crop.frameHeight * now.value) / wanted.value : null;
 }
@@ -99,7 +101,7 @@ export function standpointForFrame(
 }
 
 /** Depths of nose tip and mean ear before the eye plane, seen from `position`. */
-function noseAndEars(sitter: Outlined, position: Vec3): { zA: Metre; zB: Metre } | null {
+function noseAndEars(sitter: Sitter, position: Vec3): { zA: Metre; zB: Metre } | null {
   const { pronasale, tragion_left, tragion_right } = sitter.landmarks;
   const [nose, left, right] = [pronasale, tragion_left, tragion_right].map((point) =>
     depthBefore(point, position),
@@ -109,18 +111,20 @@ function noseAndEars(sitter: Outlined, position: Vec3): { zA: Metre; zB: Metre }
 }
 
 /**
- * Standpoint at which a picture shows the nose-to-ear ratio of the other. Equal standpoints,
- * unless the cameras stand at different heights. Null where none does.
+ * Standpoint at which a picture shows the nose-to-ear ratio of the other. Equal standpoints, unless the
+ * cameras stand at different heights or the pictures show different sitters: a child's face is less deep,
+ * and shows the same from nearer. Null where none does.
  */
 export function standpointForLook(
   session: Session,
   picture: Picture,
   other: Picture,
-  { models, sitter }: ActionContext,
+  { models, cast }: ActionContext,
 ): number | null {
   const sensor = sensorOf(session, models);
   const place = placeOf(other, sensor);
-  const theirs = noseAndEars(sitter, place.position);
+  const theirs = noseAndEars(leadOf(cast, other), place.position);
+  const sitter = leadOf(cast, picture);
   let { standpoint } = other;
   for (let i = 0; i < ROUNDS; i++) {
     const own = noseAndEars(sitter, placeOf({ ...picture, standpoint }, sensor).position);

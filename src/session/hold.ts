@@ -8,11 +8,10 @@ import { focalForImageDistance } from '../optics/lens';
 import type { SensorSides } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
 import { REGION, type Sitter } from '../sitter/types';
+import type { Cast } from './cast';
+import { type Lead, leadFor, looking } from './gaze';
 import { type Place, placeOf } from './place';
-import type { Crop, Hold, Session } from './types';
-
-/** What holds need of the sitter. Without meshes the head runs from vertex to menton. */
-export type Outlined = Pick<Sitter, 'landmarks' | 'meshes'>;
+import type { Crop, Hold, Picture, Session } from './types';
 
 /** Half the breadth of the jaw's foremost part, in which the chin's outline is looked for, metres. */
 const CHIN_REACH = 0.02;
@@ -45,7 +44,7 @@ interface Outline {
 }
 
 /** The first picture's outline is asked for by every other one, at every step of a drag. */
-const outlines = new WeakMap<Outlined, Map<string, Outline | null>>();
+const outlines = new WeakMap<Sitter, Map<string, Outline | null>>();
 const OUTLINES_KEPT = 64;
 
 /**
@@ -53,7 +52,7 @@ const OUTLINES_KEPT = 64;
  * highest of the bare head and the lowest of the chin. Near the camera that crown is the
  * forehead's horizon, not the vertex. Null when crown or chin is not before the lens.
  */
-export function headOutline(eye: Eye, sitter: Outlined): Outline | null {
+export function headOutline(eye: Eye, sitter: Sitter): Outline | null {
   const known = outlines.get(sitter) ?? new Map<string, Outline | null>();
   outlines.set(sitter, known);
   const key = `${eye.position} ${eye.tilt}`;
@@ -65,7 +64,7 @@ export function headOutline(eye: Eye, sitter: Outlined): Outline | null {
   return outline;
 }
 
-function drawnOutline(eye: Eye, sitter: Outlined): Outline | null {
+function drawnOutline(eye: Eye, sitter: Sitter): Outline | null {
   const { vertex, menton } = sitter.landmarks;
   const rise = riseFrom(eye);
   let top = rise(vertex[1], vertex[2]);
@@ -90,17 +89,25 @@ function drawnOutline(eye: Eye, sitter: Outlined): Outline | null {
 }
 
 /** Size of the held measure on a plane at unit distance before the lens, or null when not in view. */
-function spanOf(hold: Exclude<Hold, 'frame-height'>, eye: Eye, sitter: Outlined): number | null {
+function spanOf(
+  hold: Exclude<Hold, 'frame-height'>,
+  eye: Eye,
+  { sitter, gaze }: Lead,
+): number | null {
   if (hold === 'head-height') {
     const head = headOutline(eye, sitter);
     return head === null ? null : head.top - head.bottom;
   }
+  const { landmarks } = looking(sitter, gaze, eye.position);
   const [left, right] = (['pupil_left', 'pupil_right'] as const).map((name) => {
-    const [x, y, z] = toCameraAxes(eye, sitter.landmarks[name]);
+    const [x, y, z] = toCameraAxes(eye, landmarks[name]);
     return -z < NEAREST_DRAWN ? null : ([x / -z, y / -z] as const);
   });
   return left && right ? Math.hypot(left[0] - right[0], left[1] - right[1]) : null;
 }
+
+/** What of a session the crop hangs on. */
+export type Framed = Pick<Session, 'crop' | 'pictures' | 'people'>;
 
 export interface Held {
   readonly hold: Hold;
@@ -116,17 +123,13 @@ const imageForFrame = (frameHeight: number, depth: Metre, sensor: SensorSides): 
  * What the session's crop holds: the frame height itself, or the size the first picture gives
  * its measure at that frame height.
  */
-export function heldBy(
-  session: Pick<Session, 'crop' | 'pictures'>,
-  sensor: SensorSides,
-  sitter: Outlined,
-): Held {
+export function heldBy(session: Framed, sensor: SensorSides, cast: Cast): Held {
   const { hold, frameHeight } = session.crop;
   const [first] = session.pictures;
   const whole: Held = { hold: 'frame-height', value: frameHeight };
   if (hold === 'frame-height' || !first) return whole;
   const place = placeOf(first, sensor);
-  const span = spanOf(hold, place, sitter);
+  const span = spanOf(hold, place, leadFor(session, cast, first));
   if (span === null) return whole;
   return { hold, value: span * imageForFrame(frameHeight, place.depth, sensor) };
 }
@@ -137,10 +140,10 @@ export function imageForHeld(
   crop: Pick<Crop, 'frameHeight'>,
   place: Place,
   sensor: SensorSides,
-  sitter: Outlined,
+  lead: Lead,
 ): Metre {
   if (held.hold !== 'frame-height') {
-    const span = spanOf(held.hold, place, sitter);
+    const span = spanOf(held.hold, place, lead);
     const image = imageDistanceForAngles(metres(held.value), span ?? 0, 0);
     if (image.ok) return image.value;
   }
@@ -149,14 +152,15 @@ export function imageForHeld(
 
 /** Focal length by which a picture of the session follows its crop, thin lens, metres. */
 export function cropFocal(
-  session: Pick<Session, 'crop' | 'pictures'>,
-  picture: Parameters<typeof placeOf>[0],
+  session: Framed,
+  picture: Pick<Picture, 'standpoint' | 'cameraHeight' | 'tilt' | 'of'>,
   sensor: SensorSides,
-  sitter: Outlined,
+  cast: Cast,
 ): Metre {
   const place = placeOf(picture, sensor);
-  const held = heldBy(session, sensor, sitter);
-  const image = imageForHeld(held, session.crop, place, sensor, sitter);
+  const held = heldBy(session, sensor, cast);
+  const lead = leadFor(session, cast, picture);
+  const image = imageForHeld(held, session.crop, place, sensor, lead);
   const focal = focalForImageDistance(image, place.depth);
   if (!focal.ok) throw new RangeError(`crop: ${focal.reason}`);
   return focal.value;

@@ -70,6 +70,8 @@ function limitWords({ reason, limit, asked, lens }: Limit, units: Units): string
       return `Your back meets the wall: the sensor can be ${formatLength(limit, units, 'distance')} from the eyes, this is ${formatLength(asked, units, 'distance')}.`;
     case 'no-clearance':
       return `${name} would reach past the nose tip by ${formatLength(-asked, units, 'depth')}.`;
+    case 'outside-frame':
+      return `The frame of ${formatLength(limit, units, 'frame')} does not hold both heads.`;
     default:
       return 'This picture cannot be taken.';
   }

@@ -9,7 +9,7 @@ export interface Remedy {
 }
 
 export interface Limit {
-  readonly reason: RefusalReason | 'no-room' | 'no-clearance';
+  readonly reason: RefusalReason | 'no-room' | 'no-clearance' | 'outside-frame';
   readonly limit: number;
   readonly asked: number;
   /** The lens whose limit it is; null when it is not a lens's. */

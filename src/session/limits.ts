@@ -26,6 +26,12 @@ export const LIMITS = {
   headTurn: degrees(-80, 80),
   headNod: degrees(-45, 45),
   headTilt: degrees(-35, 35),
+  smile: range(0, 1),
+  /** Farther aside the iris goes under the lids and corners of the eye. */
+  gazeYaw: degrees(-35, 35),
+  gazePitch: degrees(-25, 20),
+  besideRight: range(-3, 3),
+  besideForward: range(-3, 3),
   lightAzimuth: degrees(-180, 180),
   lightElevation: degrees(-80, 89),
   lightSoftness: range(0.02, 1.5),

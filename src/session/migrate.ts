@@ -12,12 +12,45 @@ export interface Migration {
   readonly lift: (session: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 }
 
+const record = (value: unknown): Record<string, unknown> => {
+  if (typeof value !== 'object' || value === null) throw new TypeError('expected an object');
+  return value as Record<string, unknown>;
+};
+const list = (value: unknown): unknown[] => {
+  if (!Array.isArray(value)) throw new TypeError('expected a list');
+  return value;
+};
+
 /** One entry for each version left behind, oldest first. Version 1 is the first. */
-export const MIGRATIONS: readonly Migration[] = [];
+export const MIGRATIONS: readonly Migration[] = [
+  {
+    from: 1,
+    what: 'one or two people with looks and gaze in place of one sitter; each picture names who is in it',
+    lift: ({ sitter, pictures, ...rest }) => {
+      const { model, changes, pose } = record(sitter);
+      return {
+        ...rest,
+        people: [
+          {
+            id: '1',
+            model,
+            changes,
+            pose: { stance: 'standing', arms: 'hanging', lean: 0, ...record(pose) },
+            looks: {},
+            // Eyes were fixed in the head.
+            gaze: 'ahead',
+          },
+        ],
+        beside: { right: 0.45, forward: 0 },
+        pictures: list(pictures).map((picture) => ({ of: ['1'], ...record(picture) })),
+      };
+    },
+  },
+];
 
 export type Migrated =
   | { readonly ok: true; readonly session: Record<string, unknown> }
-  | { readonly ok: false; readonly reason: 'newer' | 'unknown-version' | 'damaged' };
+  | { readonly ok: false; readonly reason: 'newer' | 'unknown-version' | 'no-version' | 'damaged' };
 
 /** Throws unless the list runs without a gap up to `target`: a fault of the program, not of a file. */
 export function checkMigrations(migrations: readonly Migration[], target: number): void {
@@ -35,7 +68,7 @@ export function migrate(
 ): Migrated {
   checkMigrations(migrations, target);
   const { version } = session;
-  if (!Number.isInteger(version)) return { ok: false, reason: 'damaged' };
+  if (!Number.isInteger(version)) return { ok: false, reason: 'no-version' };
   const start = Number(version);
   if (start > target) return { ok: false, reason: 'newer' };
   const steps = migrations.filter(({ from }) => from >= start);

@@ -3,7 +3,7 @@ import { focusForFrame } from '../optics/framing';
 import { depthBefore } from '../optics/perspective';
 import type { Lens, Refusal } from '../optics/types';
 import type { Metre } from '../optics/units';
-import type { Outlined } from './hold';
+import type { Sitter } from '../sitter/types';
 import type { Asked } from './lens-fit';
 import { type Limit, limitFrom, type Remedy } from './limit';
 import type { Place } from './place';
@@ -43,7 +43,7 @@ export function roomLimits(
   tape: Metre,
   lens: Lens | null,
   room: Room,
-  sitter: Outlined,
+  sitter: Sitter,
 ): Limit[] {
   const found: Limit[] = [];
   const stepPerMove = asked.isFocalFixed ? 1 : asked.focus / tape;

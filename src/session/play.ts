@@ -34,6 +34,7 @@ export function pictureAlong(session: Session, t: number, pace: Pace): Picture |
   const time = Math.min(1, Math.max(0, t));
   return {
     letter: from.letter,
+    of: from.of,
     standpoint: standpointAlong(from.standpoint, to.standpoint, time, pace),
     view: { by: 'crop' },
     fNumber: between(from.fNumber, to.fNumber, time),

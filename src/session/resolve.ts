@@ -6,7 +6,10 @@ import { type Cut, cutFrom } from '../optics/cut';
 import { sensorSides } from '../optics/framing';
 import type { Camera, Lens, Result } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
-import { type Held, heldBy, imageForHeld, type Outlined } from './hold';
+import type { Cast } from './cast';
+import { companionOf, companyLimits, eyesAcrossFor } from './company';
+import { leadFor } from './gaze';
+import { type Held, heldBy, imageForHeld } from './hold';
 import { known } from './known';
 import { fitLens, rankLenses, tapeFor } from './lens-fit';
 import type { Limit } from './limit';
@@ -58,28 +61,32 @@ export function resolvePicture(
   session: Session,
   picture: Picture,
   models: Models,
-  sitter: Outlined,
+  cast: Cast,
 ): ResolvedPicture {
   const format = known(models.formats, session.body.format);
   const sensor = sensorSides(format, session.crop.orientation);
   const named = picture.lens === null ? null : known(models.lenses, picture.lens);
   const place = placeOf(picture, sensor);
-  const held = heldBy(session, sensor, sitter);
-  const wanted = imageForHeld(held, session.crop, place, sensor, sitter);
+  const held = heldBy(session, sensor, cast);
+  const lead = leadFor(session, cast, picture);
+  const { sitter } = lead;
+  const wanted = imageForHeld(held, session.crop, place, sensor, lead);
   const view = viewOf(picture.view, place, sensor, wanted, named);
   const { focal, share } = view;
-
-  const camera = must(
-    cameraAt({
-      standpoint: place.standpoint,
-      height: metres(place.position[1]),
-      tilt: place.tilt,
-      focal,
-      sensor: { width: metres(sensor.width * share), height: metres(sensor.height * share) },
-      eyesAt: session.crop.eyesAt,
-      eyesAcross: session.crop.eyesAcross,
-    }),
-  );
+  const request = {
+    standpoint: place.standpoint,
+    height: metres(place.position[1]),
+    tilt: place.tilt,
+    focal,
+    sensor: { width: metres(sensor.width * share), height: metres(sensor.height * share) },
+    eyesAt: session.crop.eyesAt,
+    eyesAcross: session.crop.eyesAcross,
+  };
+  const alone = must(cameraAt(request));
+  const companion = companionOf(session, picture, cast);
+  const camera = companion
+    ? must(cameraAt({ ...request, eyesAcross: eyesAcrossFor(alone, companion, session.crop) }))
+    : alone;
   const { left, right, bottom, top } = camera.frustum;
   const frameHeight = metres((top - bottom) * place.depth);
   const { fNumber } = picture;
@@ -133,6 +140,7 @@ export function resolvePicture(
       ...viewLimits(place, view, asked, metres(wantedFrame)),
       ...lensLimits,
       ...roomLimits(place, asked, tapeDistance, lens, session.room, sitter),
+      ...(companion ? companyLimits(camera, sitter, companion, frameHeight) : []),
     ],
     cut: cut?.ok ? cut.value : null,
     faceAngle: viewAngle(camera),

@@ -1,8 +1,8 @@
 /** What a session of the present version must hold. Ranges are not checked here but clamped after. */
 import * as v from 'valibot';
-import { ARMS, DIMENSIONS, STANCES } from '../sitter/types';
+import { ARMS, BEARDS, CLOTHES, DIMENSIONS, HAIR_STYLES, STANCES } from '../sitter/types';
 import { NOTES_LENGTH, TITLE_LENGTH } from './limits';
-import { LETTERS, SESSION_VERSION, type Session } from './types';
+import { LETTERS, PERSON_IDS, SESSION_VERSION, type Session } from './types';
 
 const number = v.pipe(v.number(), v.finite());
 const positive = v.pipe(number, v.gtValue(0));
@@ -15,8 +15,14 @@ const view = v.variant('by', [
   v.strictObject({ by: v.literal('cut'), focal: positive }),
 ]);
 
+const personId = v.picklist(PERSON_IDS);
+
 const picture = v.strictObject({
   letter,
+  of: v.pipe(
+    v.tupleWithRest([personId], personId),
+    v.check((ids) => new Set(ids).size === ids.length, 'expected each person once'),
+  ),
   standpoint: positive,
   view,
   fNumber: positive,
@@ -25,25 +31,56 @@ const picture = v.strictObject({
   lens: v.nullable(id),
 });
 
+const colour = v.exactOptional(v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)));
+
+const person = v.strictObject({
+  id: personId,
+  model: id,
+  changes: v.strictObject(
+    v.entriesFromList(DIMENSIONS, v.exactOptional(v.pipe(number, v.gtValue(0)))),
+  ),
+  pose: v.strictObject({
+    stance: v.picklist(STANCES),
+    arms: v.picklist(ARMS),
+    lean: number,
+    bodyTurn: number,
+    headTurn: number,
+    headNod: number,
+    headTilt: number,
+  }),
+  looks: v.strictObject({
+    hair: v.exactOptional(v.picklist(HAIR_STYLES)),
+    beard: v.exactOptional(v.picklist(BEARDS)),
+    glasses: v.exactOptional(v.boolean()),
+    clothes: v.exactOptional(v.picklist(CLOTHES)),
+    smile: v.exactOptional(number),
+    colours: v.exactOptional(
+      v.strictObject({
+        skin: colour,
+        hair: colour,
+        eyes: colour,
+        top: colour,
+        outer: colour,
+        trousers: colour,
+      }),
+    ),
+  }),
+  gaze: v.union([v.picklist(['lens', 'ahead']), v.strictObject({ yaw: number, pitch: number })]),
+});
+
 export const sessionSchema = v.strictObject({
   version: v.literal(SESSION_VERSION),
   title: v.pipe(v.string(), v.maxLength(TITLE_LENGTH)),
   units: v.picklist(['metric', 'imperial']),
-  sitter: v.strictObject({
-    model: id,
-    changes: v.strictObject(
-      v.entriesFromList(DIMENSIONS, v.exactOptional(v.pipe(number, v.gtValue(0)))),
+  people: v.pipe(
+    v.tupleWithRest([person], person),
+    v.maxLength(PERSON_IDS.length),
+    v.check(
+      (people) => people.every(({ id: own }, i) => own === PERSON_IDS[i]),
+      'expected person 1 first, then person 2',
     ),
-    pose: v.strictObject({
-      stance: v.optional(v.picklist(STANCES), 'standing'),
-      arms: v.optional(v.picklist(ARMS), 'hanging'),
-      lean: v.optional(number, 0),
-      bodyTurn: number,
-      headTurn: number,
-      headNod: number,
-      headTilt: number,
-    }),
-  }),
+  ),
+  beside: v.strictObject({ right: number, forward: number }),
   body: v.strictObject({ format: id, megapixels: positive }),
   lenses: v.pipe(v.array(id), v.maxLength(100)),
   crop: v.strictObject({

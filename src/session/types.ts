@@ -3,11 +3,52 @@
  * Everything on screen is a pure function of it; it is edited by the named actions alone.
  */
 import type { Orientation } from '../optics/types';
-import type { DimensionName, Pose } from '../sitter/types';
+import type { Colours, DimensionName, Looks, Pose } from '../sitter/types';
 
-export const SESSION_VERSION = 1;
+export const SESSION_VERSION = 2;
 export const LETTERS = ['A', 'B', 'C', 'D'] as const;
 export type Letter = (typeof LETTERS)[number];
+
+export const PERSON_IDS = ['1', '2'] as const;
+export type PersonId = (typeof PERSON_IDS)[number];
+
+/** Where the eyes look: into the lens of each picture, straight out of the face, or turned in the head. */
+export type Gaze =
+  | 'lens'
+  | 'ahead'
+  | {
+      /** Positive to the sitter's left, radians. */
+      readonly yaw: number;
+      /** Positive up. */
+      readonly pitch: number;
+    };
+
+/** What is changed of the looks that the model gives; the rest stays the model's. */
+export type LooksChanges = Readonly<Partial<Omit<Looks, 'colours'>>> & {
+  readonly colours?: Readonly<Partial<Colours>>;
+};
+
+/** Somebody in front of the camera: one of models/sitters with what is changed. */
+export interface Person {
+  readonly id: PersonId;
+  readonly model: string;
+  /** Millimetres. */
+  readonly changes: Readonly<Partial<Record<DimensionName, number>>>;
+  readonly pose: Pose;
+  readonly looks: LooksChanges;
+  readonly gaze: Gaze;
+}
+
+/** Where the second person's eyes are against the first's when both are in a picture, along the floor. */
+export interface Beside {
+  /** To the picture's right. */
+  readonly right: number;
+  /** Towards the camera. */
+  readonly forward: number;
+}
+
+/** Who is in a picture; standpoint, eye height and crop are taken to the first. */
+export type Company = readonly [PersonId, ...PersonId[]];
 
 /** What two pictures have equal when their crops match. */
 export type Hold = 'frame-height' | 'head-height' | 'pupil-distance';
@@ -27,6 +68,7 @@ export type View =
 
 export interface Picture {
   readonly letter: Letter;
+  readonly of: Company;
   /** Straight distance from the entrance pupil to the point midway between the pupils. */
   readonly standpoint: number;
   readonly view: View;
@@ -76,11 +118,9 @@ export interface Session {
   readonly version: typeof SESSION_VERSION;
   readonly title: string;
   readonly units: 'metric' | 'imperial';
-  readonly sitter: {
-    readonly model: string;
-    readonly changes: Readonly<Partial<Record<DimensionName, number>>>;
-    readonly pose: Pose;
-  };
+  /** One or two, by their ids. */
+  readonly people: readonly [Person, ...Person[]];
+  readonly beside: Beside;
   readonly body: { readonly format: string; readonly megapixels: number };
   /** Lens ids of models/lenses.json. */
   readonly lenses: readonly string[];

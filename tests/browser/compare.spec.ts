@@ -266,7 +266,7 @@ test('the sitter turns, raises and tilts the head, and is drawn so', async ({ ap
   );
   await app.settled();
   const { landmarks } = await sitterOf(await app.session());
-  const shown = await app.page.evaluate(() => window.standpoint?.sitter.landmarks);
+  const shown = await app.page.evaluate(() => window.standpoint?.cast['1'].landmarks);
   expect(shown?.pronasale).toEqual(landmarks.pronasale);
   // A head turned to its left has its nose on the picture's right, +x.
   expect(landmarks.pronasale[0]).toBeGreaterThan(0.01);

@@ -8,7 +8,7 @@ import type { Camera } from '../../src/optics/types';
 import { demoSession } from '../../src/session/demo';
 import type { Letter, Picture, Session } from '../../src/session/types';
 import { LANDMARKS, type LandmarkName, type Landmarks } from '../../src/sitter/types';
-import { must, resolveAll, sitterOf } from './expected';
+import { castOf, leadsOf, must, resolveAll } from './expected';
 import { type App, expect, freshApp, test } from './fixture';
 import { findSquares } from './squares';
 
@@ -38,19 +38,20 @@ interface Case {
   readonly least: number;
 }
 
-const { crop, sitter, ...rest } = demoSession();
+const { crop, people, ...rest } = demoSession();
+const [person] = people;
 
 const CASES: readonly Case[] = [
   {
     what: 'near and far, upright',
-    session: { ...rest, crop, sitter, pictures: NEAR_AND_FAR },
+    session: { ...rest, crop, people, pictures: NEAR_AND_FAR },
     least: 20,
   },
   {
     what: 'near and far, lying, the eyes off centre',
     session: {
       ...rest,
-      sitter,
+      people,
       crop: { ...crop, orientation: 'landscape', eyesAt: 0.42, eyesAcross: 0.68 },
       pictures: standpoints({ standpoint: 0.3 }, { standpoint: 8 }),
     },
@@ -60,7 +61,7 @@ const CASES: readonly Case[] = [
     what: 'camera raised, lowered and tilted',
     session: {
       ...rest,
-      sitter,
+      people,
       crop: { ...crop, frameHeight: 0.6 },
       pictures: standpoints(
         { standpoint: 0.4, cameraHeight: 0.2, tilt: -12 * DEGREE },
@@ -75,16 +76,18 @@ const CASES: readonly Case[] = [
     session: {
       ...rest,
       crop,
-      sitter: {
-        ...sitter,
-        pose: {
-          ...sitter.pose,
-          bodyTurn: -30 * DEGREE,
-          headTurn: 50 * DEGREE,
-          headNod: -18 * DEGREE,
-          headTilt: 12 * DEGREE,
+      people: [
+        {
+          ...person,
+          pose: {
+            ...person.pose,
+            bodyTurn: -30 * DEGREE,
+            headTurn: 50 * DEGREE,
+            headNod: -18 * DEGREE,
+            headTilt: 12 * DEGREE,
+          },
         },
-      },
+      ],
       pictures: NEAR_AND_FAR,
     },
     least: 18,
@@ -93,7 +96,7 @@ const CASES: readonly Case[] = [
     what: 'another sitter at full length, seen from above',
     session: {
       ...rest,
-      sitter: { ...sitter, model: 'adult-man' },
+      people: [{ ...person, model: 'adult-man' }],
       crop: { ...crop, frameHeight: 2.1, eyesAt: 0.12, framing: null },
       pictures: standpoints(
         { standpoint: 1.2, cameraHeight: 0.4, tilt: -20 * DEGREE },
@@ -135,11 +138,12 @@ function separate(places: Placed, width: number, height: number, apart: number):
 
 /** Checks every picture of a session; returns the greatest distance, pixels. */
 async function checkSquares(app: App, { session, least }: Case, scale: number): Promise<number> {
-  const present = await sitterOf(session);
+  const cast = await castOf(session);
+  const leads = leadsOf(session, cast);
   let worst = 0;
-  for (const { letter, camera } of resolveAll(session, present)) {
+  for (const [i, { letter, camera }] of resolveAll(session, cast).entries()) {
     const image = await app.pixels(letter, SQUARES_ALONE);
-    const places = placesOf(camera, present.landmarks, image.width, image.height);
+    const places = placesOf(camera, must(leads[i]).landmarks, image.width, image.height);
     const wanted = separate(places, image.width, image.height, APART * scale);
     expect(wanted.length, `landmarks to be found in ${letter}`).toBeGreaterThanOrEqual(least);
     const found = findSquares(image);
@@ -168,8 +172,8 @@ test.describe('landmarks in the pixels', () => {
       await app.use(each.session);
       // Another sitter's sculpture is fetched first.
       await app.page.waitForFunction(
-        (woman) => woman || (window.standpoint?.sitter.dimensions.stature ?? 0) > 1700,
-        each.session.sitter.model === 'adult-woman',
+        (woman) => woman || (window.standpoint?.cast['1'].dimensions.stature ?? 0) > 1700,
+        each.session.people[0].model === 'adult-woman',
       );
       await app.settled();
       test.info().annotations.push({
@@ -182,8 +186,9 @@ test.describe('landmarks in the pixels', () => {
   test('the check is sharp: the marked focal length instead of the image distance misses', async () => {
     const { session } = must(CASES[0]);
     await app.use(session);
-    const present = await sitterOf(session);
-    const [near] = resolveAll(session, present);
+    const cast = await castOf(session);
+    const present = must(leadsOf(session, cast)[0]);
+    const [near] = resolveAll(session, cast);
     const { camera, focal } = must(near);
     const wider = camera.imageDistance / focal;
     const { left, right, bottom, top } = camera.frustum;

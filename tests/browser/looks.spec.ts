@@ -4,7 +4,7 @@ import type { Camera } from '../../src/optics/types';
 import { readings } from '../../src/readings/read';
 import { demoSession } from '../../src/session/demo';
 import type { Letter } from '../../src/session/types';
-import { expectedOf, must, resolveAll, sitterOf } from './expected';
+import { castOf, expectedOf, leadsOf, must, resolveAll } from './expected';
 import { type App, expect, test } from './fixture';
 import { crop, difference, type Image, inCommon } from './image';
 
@@ -101,7 +101,8 @@ test('landmarks are joined where they are drawn, with lengths at the scale of th
   quick: app,
 }) => {
   await toggle(app, 'landmarks').click();
-  const sitter = await sitterOf(demoSession());
+  const cast = await castOf(demoSession());
+  const sitter = must(leadsOf(demoSession(), cast)[0]);
   const { zygion_left, zygion_right } = sitter.landmarks;
   const breadth = zygion_left[0] - zygion_right[0];
   const cells = app.page.locator('[data-length="face-breadth"] td');
@@ -110,7 +111,7 @@ test('landmarks are joined where they are drawn, with lengths at the scale of th
   const drawn = (d: number) => mm((breadth * d) / (d - zygion_left[2]));
   await expect(cells).toHaveText([drawn(0.4), drawn(2.4), mm(breadth)]);
 
-  const [a] = resolveAll(demoSession(), sitter);
+  const [a] = resolveAll(demoSession(), cast);
   const { camera } = must(a);
   const drawnLines = app.figure('A').locator('line.over-length');
   // A level line has no height, so it never counts as visible.

@@ -228,7 +228,7 @@ describe('match the look', () => {
       const { position } = resolve(after, letter).camera;
       const distance = Math.hypot(...position);
       const depth = (name: 'pronasale' | 'tragion_left' | 'tragion_right') =>
-        context.sitter.landmarks[name].reduce(
+        context.cast['1'].landmarks[name].reduce(
           (sum, each, i) => sum + (each * (position[i] ?? 0)) / distance,
           0,
         );
@@ -287,7 +287,7 @@ describe('the sitter', () => {
   it('changes with the framing that is named', () => {
     const { after, label } = doing(demo, actions.setSitter, { model: 'adult-man' });
     expect(after.crop.frameHeight).toBeCloseTo(0.44, 12);
-    expect(label).toBe('Sitter: Adult man, 50th percentile');
+    expect(label).toBe('Adult man, 50th percentile');
     expect(doing(demo, actions.setSitter, { model: 'nobody' }).after).toBe(demo);
     const typed = doing(demo, actions.setFrameHeight, { to: 0.5 }).after;
     expect(doing(typed, actions.setSitter, { model: 'adult-man' }).after.crop.frameHeight).toBe(
@@ -301,7 +301,10 @@ describe('the sitter', () => {
       dimension: 'nose_protrusion',
       to: 900,
     });
-    expect(after.sitter.changes.nose_protrusion).toBeCloseTo(own * LIMITS.dimensionChange.most, 9);
+    expect(after.people[0].changes.nose_protrusion).toBeCloseTo(
+      own * LIMITS.dimensionChange.most,
+      9,
+    );
     expect(label).toBe('Nose protrusion set to 28 mm');
     const back = doing(after, actions.setDimension, { dimension: 'nose_protrusion', to: null });
     expect(back.after).toEqual(demo);
@@ -310,8 +313,8 @@ describe('the sitter', () => {
 
   it('turns within the legal range', () => {
     const { after } = doing(demo, actions.setPose, { headTurn: 9, headNod: 0.1 });
-    expect(after.sitter.pose).toEqual({
-      ...demo.sitter.pose,
+    expect(after.people[0].pose).toEqual({
+      ...demo.people[0].pose,
       headTurn: LIMITS.headTurn.most,
       headNod: 0.1,
     });

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { strToU8, zlibSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
@@ -18,6 +19,17 @@ const rich: Session = [
   (session: Session) => actions.setKept.edit(session, { to: 'lens' }, context),
   (session: Session) => actions.addPicture.edit(session, {}, context),
   (session: Session) => actions.cutFromLens.edit(session, { letter: 'B', focal: 0.05 }, context),
+  (session: Session) => actions.addPerson.edit(session, { model: 'adult-man' }, context),
+  (session: Session) => actions.setCompany.edit(session, { letter: 'C', of: ['2', '1'] }, context),
+  (session: Session) =>
+    actions.setLooks.edit(
+      session,
+      { looks: { glasses: true, colours: { hair: '#101010' } } },
+      context,
+    ),
+  (session: Session) =>
+    actions.setGaze.edit(session, { person: '2', to: { yaw: 0.2, pitch: 0 } }, context),
+  (session: Session) => actions.setPose.edit(session, { arms: 'lap', lean: 0.1 }, context),
   (session: Session) =>
     actions.setDimension.edit(session, { dimension: 'nose_breadth', to: 40 }, context),
   (session: Session) =>
@@ -94,10 +106,10 @@ describe('a file and a link', () => {
 describe('a damaged file', () => {
   it.each([
     [
-      'line 9',
+      'line 11',
       encodeFile(rich).replace('"adult-woman",', '"adult-woman"'),
       'damaged',
-      /damaged at line (8|9)\./,
+      /damaged at line (10|11)\./,
     ],
     ['the end', encodeFile(rich).slice(0, 300).trimEnd(), 'damaged', /damaged at line \d+\./],
     ['nothing', '', 'damaged', /damaged/],
@@ -131,13 +143,23 @@ describe('a damaged file', () => {
       'damaged',
       /each letter once/,
     ],
+    ['nobody', spoiled('session.people', []), 'damaged', /people\.0: expected/],
+    ['people out of order', spoiled('session.people.0.id', '2'), 'damaged', /person 1 first/],
+    [
+      'somebody twice in a picture',
+      spoiled('session.pictures.2.of', ['2', '2']),
+      'damaged',
+      /each person once/,
+    ],
+    ['a colour', spoiled('session.people.0.looks.colours.hair', 'red'), 'damaged', /colours\.hair/],
+    ['a gaze', spoiled('session.people.1.gaze', 'away'), 'damaged', /people\.1\.gaze/],
     ['no pictures', spoiled('session.pictures', []), 'damaged', /pictures/],
     ['no version', spoiled('session.version', 'one'), 'damaged', /names no version/],
     ['a newer version', spoiled('session.version', SESSION_VERSION + 1), 'newer', /newer version/],
     ['an unknown version', spoiled('session.version', -3), 'unknown-version', /never released/],
     [
       'another sitter',
-      spoiled('session.sitter.model', 'stranger'),
+      spoiled('session.people.0.model', 'stranger'),
       'unknown-model',
       /the sitter "stranger", which is not here/,
     ],
@@ -242,7 +264,7 @@ describe('two hundred and more damaged links and files', () => {
       'session.pictures',
       'session.pictures.0',
       'session.crop',
-      'session.sitter.changes',
+      'session.people.0.changes',
       'session.pictures.1.view',
       'session.notes',
       'session.lenses',
@@ -256,6 +278,43 @@ describe('two hundred and more damaged links and files', () => {
       }),
       { seed: 8, numRuns: 400 },
     );
+  });
+});
+
+describe('a file of version 1', () => {
+  const text = readFileSync(new URL('./files/version-1.standpoint.json', import.meta.url), 'utf8');
+  const { session: old } = JSON.parse(text);
+
+  it('opens with one person, in every picture, whose eyes are fixed in the head', () => {
+    const decoded = decodeFile(text, models);
+    if (!decoded.ok) throw new Error(decoded.sentence);
+    const { session } = decoded;
+    expect(session.people).toEqual([
+      {
+        id: '1',
+        model: old.sitter.model,
+        changes: old.sitter.changes,
+        pose: { stance: 'standing', arms: 'hanging', lean: 0, ...old.sitter.pose },
+        looks: {},
+        gaze: 'ahead',
+      },
+    ]);
+    expect(session.pictures).toEqual(
+      old.pictures.map((picture: object) => ({ of: ['1'], ...picture })),
+    );
+    const { version, sitter: _sitter, pictures: _pictures, light: _light, ...rest } = old;
+    expect(session).toMatchObject(rest);
+    expect(version).toBe(1);
+  });
+
+  it('that lacks what its version held is refused', () => {
+    const without = { ...old };
+    delete without.sitter;
+    const decoded = decodeFile(JSON.stringify({ format: FORMAT, session: without }), models);
+    expect(decoded).toMatchObject({
+      ok: false,
+      sentence: expect.stringMatching(/does not hold what its version asks for/),
+    });
   });
 });
 
@@ -292,12 +351,12 @@ describe('migrations', () => {
   it('refuse what is newer, unknown or not what its version says', () => {
     expect(migrate({ version: 4 }, examples, 3)).toEqual({ ok: false, reason: 'newer' });
     expect(migrate({ version: 0 }, examples, 3)).toEqual({ ok: false, reason: 'unknown-version' });
-    expect(migrate({ version: 1.5 }, examples, 3)).toEqual({ ok: false, reason: 'damaged' });
+    expect(migrate({ version: 1.5 }, examples, 3)).toEqual({ ok: false, reason: 'no-version' });
     expect(migrate({ version: 1, distance: 'far' }, examples, 3)).toEqual({
       ok: false,
       reason: 'damaged',
     });
-    expect(migrate({}, examples, 3)).toEqual({ ok: false, reason: 'damaged' });
+    expect(migrate({}, examples, 3)).toEqual({ ok: false, reason: 'no-version' });
   });
 
   it('with a gap are a fault of the program', () => {

@@ -1,12 +1,11 @@
 import { dimensionsOf } from '../../src/models/framing';
 import { loadModels } from '../../src/models/node';
+import { unsculpted } from '../../src/session/cast';
 import type { ActionContext } from '../../src/session/follow';
-import type { Outlined } from '../../src/session/hold';
 import type { ResolvedPicture } from '../../src/session/resolve';
 import { resolvePicture } from '../../src/session/resolve';
 import type { Letter, Picture, Session } from '../../src/session/types';
-import { landmarksFor } from '../../src/sitter/landmarks';
-import { REGION, type SitterMesh } from '../../src/sitter/types';
+import { REGION, type Sitter, type SitterMesh } from '../../src/sitter/types';
 
 export const models = loadModels();
 
@@ -40,18 +39,20 @@ function ball(): SitterMesh {
     normals: new Float32Array(positions.length),
     colours: new Uint8Array(positions.length),
     indices: new Uint32Array(),
+    openness: new Uint8Array(count).fill(255),
     regions: new Uint8Array(count).fill(REGION.face),
   };
 }
 
-const landmarks = landmarksFor(dimensionsOf(must(models.sitters.get('adult-woman'))));
+const dimensions = dimensionsOf(must(models.sitters.get('adult-woman')));
 
 /** Landmarks of the adult woman, without a mesh. */
-export const sitter: Outlined = { landmarks, meshes: [] };
+export const sitter: Sitter = unsculpted(dimensions);
 
-export const ballSitter: Outlined = {
+export const ballSitter: Sitter = {
+  ...sitter,
   landmarks: {
-    ...landmarks,
+    ...sitter.landmarks,
     vertex: [0, BALL.centre[1] + BALL.radius, BALL.centre[2]],
     // On the ball, amid the places where its lower outline lies, seen from near to far.
     menton: [0, BALL.centre[1] - Math.sqrt(BALL.radius ** 2 - 0.013 ** 2), BALL.centre[2] + 0.013],
@@ -59,8 +60,8 @@ export const ballSitter: Outlined = {
   meshes: [ball()],
 };
 
-export const context: ActionContext = { models, sitter };
-export const ballContext: ActionContext = { models, sitter: ballSitter };
+export const context: ActionContext = { models, cast: { '1': sitter } };
+export const ballContext: ActionContext = { models, cast: { '1': ballSitter } };
 
 export const picture = (session: Session, letter: Letter): Picture =>
   must(session.pictures.find((each) => each.letter === letter));
@@ -69,5 +70,4 @@ export const resolve = (
   session: Session,
   letter: Letter,
   around: ActionContext = context,
-): ResolvedPicture =>
-  resolvePicture(session, picture(session, letter), around.models, around.sitter);
+): ResolvedPicture => resolvePicture(session, picture(session, letter), around.models, around.cast);

@@ -10,12 +10,12 @@ import { DIMENSIONS } from '../../src/sitter/types';
 import { context, models } from './fixtures';
 
 describe('the person of a session', () => {
-  it('is the sitter with what follows a change: heights keep their share of the stature', () => {
+  it('is the sitter with what follows a change: limbs keep their share of the stature', () => {
     const taller = setDimension.edit(demoSession(), { dimension: 'stature', to: 1788.6 }, context);
-    const own = personDimensions(demoSession().sitter, models);
-    const grown = personDimensions(taller.sitter, models);
+    const own = personDimensions(demoSession().people[0], models);
+    const grown = personDimensions(taller.people[0], models);
     expect(grown.stature / own.stature).toBeCloseTo(1.1, 12);
-    expect(grown.chest_height / own.chest_height).toBeCloseTo(1.1, 12);
+    expect(grown.shoulder_elbow_length / own.shoulder_elbow_length).toBeCloseTo(1.1, 12);
   });
 
   const { least, most } = LIMITS.dimensionChange;
@@ -34,7 +34,7 @@ describe('the person of a session', () => {
         const own = personDimensions({ model, changes: {} }, models);
         for (const { dimension, share } of drawn)
           session = setDimension.edit(session, { dimension, to: own[dimension] * share }, context);
-        const places = landmarksFor(personDimensions(session.sitter, models));
+        const places = landmarksFor(personDimensions(session.people[0], models));
         expect(Object.values(places).flat().every(Number.isFinite)).toBe(true);
       }),
       { seed: 11, numRuns: 500 },
@@ -43,10 +43,14 @@ describe('the person of a session', () => {
 
   it('names what contradicts itself, and such a file changes nothing', () => {
     const demo = demoSession();
-    const own = personDimensions(demo.sitter, models);
-    const sitter = { ...demo.sitter, changes: { crotch_height: own.waist_height_navel } };
-    expect(impossibility(sitter, models)).toContain('crotch_height');
-    const decoded = decodeFile(encodeFile({ ...demo, sitter }), models);
+    const own = personDimensions(demo.people[0], models);
+    const changes = {
+      acromial_height: 0.7 * own.acromial_height,
+      waist_height_navel: 1.3 * own.waist_height_navel,
+    };
+    const person = { ...demo.people[0], changes };
+    expect(impossibility(person, models)).toMatch(/_height/);
+    const decoded = decodeFile(encodeFile({ ...demo, people: [person] }), models);
     expect(decoded).toMatchObject({ ok: false, fault: 'impossible-sitter' });
   });
 });

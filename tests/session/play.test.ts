@@ -5,7 +5,7 @@ import { metres } from '../../src/optics/units';
 import { demoSession } from '../../src/session/demo';
 import { pictureAlong, standpointAlong, timeAlong } from '../../src/session/play';
 import { resolvePicture } from '../../src/session/resolve';
-import { models, must, sitter } from './fixtures';
+import { context, models, must } from './fixtures';
 
 const demo = demoSession();
 const distance = fc.double({ min: 0.15, max: 30, noNaN: true });
@@ -64,7 +64,10 @@ describe('the move', () => {
     fc.assert(
       fc.property(time, (t) => {
         const along = must(pictureAlong(locked, t, 'look'));
-        expect(resolvePicture(locked, along, models, sitter).frameHeight).toBeCloseTo(0.42, 10);
+        expect(resolvePicture(locked, along, models, context.cast).frameHeight).toBeCloseTo(
+          0.42,
+          10,
+        );
       }),
       { seed: 10 },
     );

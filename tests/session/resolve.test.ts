@@ -397,6 +397,8 @@ describe('what differs', () => {
 describe('resolving', () => {
   it('does not hang on the other pictures but for what the first holds', () => {
     const moved = moveStandpoint.edit(demo, { letter: 'A', to: 1 }, context);
-    expect(resolvePicture(moved, picture(moved, 'B'), models, sitter)).toEqual(resolve(demo, 'B'));
+    expect(resolvePicture(moved, picture(moved, 'B'), models, context.cast)).toEqual(
+      resolve(demo, 'B'),
+    );
   });
 });

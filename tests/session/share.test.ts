@@ -9,7 +9,7 @@ describe('sharing equal parts', () => {
     const after = structuredClone({ ...before, title: 'Another' });
     const shared = shareEqual(before, after);
     expect(shared).toEqual(after);
-    expect(shared.sitter).toBe(before.sitter);
+    expect(shared.people).toBe(before.people);
     expect(shared.pictures).toBe(before.pictures);
     expect(shareEqual(before, structuredClone(before))).toBe(before);
   });

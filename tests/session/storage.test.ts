@@ -97,7 +97,7 @@ describe('sessions kept in the browser', () => {
     const [record] = await database.getAll('sessions');
     const broken = {
       ...record,
-      document: { ...envelope(demo), session: { version: 1, title: 7 } },
+      document: { ...envelope(demo), session: { ...demo, title: 7 } },
     };
     await database.put('sessions', broken);
 

@@ -1,8 +1,10 @@
 import './compare.css';
 import { Suspense, useEffect, useMemo, useRef, useState } from 'react';
+import type { Cast } from '../../session/cast';
+import { leadOf } from '../../session/cast';
 import { differenceSentence, differences } from '../../session/differences';
 import { pictureAlong } from '../../session/play';
-import type { Sitter } from '../../sitter/types';
+import type { Picture } from '../../session/types';
 import { Stage, type StageHandle, type Unavailable } from '../../stage';
 import { exposeForTests, lookForTests } from '../state/testHook';
 import { usePlay } from '../state/usePlay';
@@ -15,7 +17,7 @@ import { drawnLengths } from './over/lengths';
 import { Print } from './Print';
 import { RailBox } from './RailBox';
 import { SetUp } from './SetUp';
-import { type Shown, showPictures, withVisibility } from './shown';
+import { columnsOf, pronounOf, type Shown, showPictures, withVisibility } from './shown';
 import { hangPictures, NO_TOOLS, otherOf, type Tools } from './tools';
 import { useBlink } from './useBlink';
 import { useOutlines } from './useOutlines';
@@ -24,15 +26,15 @@ import { usePictureRects } from './usePictureRects';
 /** What is being saved: nothing, all pictures side by side, or one. */
 export type Saving = 'none' | 'all' | Shown['letter'];
 
-/** Pictures of one sitter from several standpoints, the rail below them and the readings beside. */
+/** Pictures from several standpoints, the rail below them and the readings beside. */
 export function Compare(props: {
-  sitter: Sitter;
+  cast: Cast;
   saving: Saving;
   onSaving: (saving: Saving) => void;
   onUnavailable: (reason: Unavailable | null) => void;
 }) {
   const { session, models, store } = useWorkbench();
-  const { sitter } = props;
+  const { cast } = props;
   const [stage, setStage] = useState<StageHandle | null>(null);
   const [tools, setTools] = useState<Tools>(NO_TOOLS);
   const wall = useRef<HTMLDivElement>(null);
@@ -42,32 +44,34 @@ export function Compare(props: {
 
   const moving = play.at === null ? null : pictureAlong(session, play.at, 'metres');
   const bare = useMemo(
-    () => showPictures(session, models, sitter, moving),
-    [session, models, sitter, moving],
+    () => showPictures(session, models, cast, moving),
+    [session, models, cast, moving],
   );
-  const visibilities = useVisibility(bare, sitter);
+  const visibilities = useVisibility(bare, cast);
   const pictures = useMemo(
-    () => withVisibility(session, sitter, bare, visibilities),
-    [session, sitter, bare, visibilities],
+    () => withVisibility(session, bare, visibilities),
+    [session, bare, visibilities],
   );
-  const silhouettes = useOutlines(tools.outline, pictures, stage, sitter);
+  const silhouettes = useOutlines(tools.outline, pictures, stage);
   const hung = useMemo(
     () => hangPictures(pictures, rects, tools, blinked),
     [pictures, rects, tools, blinked],
   );
   useEffect(
-    () => exposeForTests({ store, models, sitter, pictures, stage }),
-    [store, models, sitter, pictures, stage],
+    () => exposeForTests({ store, models, cast, pictures, stage }),
+    [store, models, cast, pictures, stage],
   );
 
   const lengths = tools.landmarks
-    ? pictures.map(({ resolved }) => drawnLengths(resolved.camera, sitter.landmarks))
+    ? pictures.map(({ resolved, subjects }) =>
+        drawnLengths(resolved.camera, subjects[0].sitter.landmarks),
+      )
     : null;
   const [first, second] = pictures;
   const differing =
     first && second ? differenceSentence(differences(first.resolved, second.resolved)) : null;
-  const pronoun = models.sitters.get(session.sitter.model)?.pronoun ?? 'them';
-  const speaking = { units: session.units, pronoun };
+  const columns = columnsOf(pictures);
+  const speaking = { units: session.units, pronoun: pronounOf(columns, session, models) };
   const saved =
     props.saving === 'all' || props.saving === 'none'
       ? pictures
@@ -106,7 +110,7 @@ export function Compare(props: {
           <div className="wall-stage">
             <Stage
               pictures={hung}
-              sitter={sitter}
+              sitter={leadOf(cast, session.pictures[0] as Picture)}
               light={session.light}
               room={session.room}
               {...lookForTests()}
@@ -121,16 +125,16 @@ export function Compare(props: {
         </div>
       </section>
       <LookCloser tools={tools} onChange={setTools} several={pictures.length > 1} />
-      <RailBox pictures={pictures} sitter={sitter} play={play} />
+      <RailBox pictures={pictures} play={play} />
       <section className="side" aria-label={said.side}>
-        <SetUp />
+        <SetUp pronoun={speaking.pronoun} />
         {differing && <p className="differs">{said.twoDiffer(differing)}</p>}
         <Suspense fallback={null}>
           {lengths && <LengthsTable pictures={pictures} lengths={lengths} />}
         </Suspense>
         <Suspense fallback={<div className="sheet-paper readings-paper waiting-paper" />}>
-          <ReadingsTable pictures={pictures} speaking={speaking} />
-          <Questions pictures={pictures} sitter={sitter} />
+          <ReadingsTable columns={columns} speaking={speaking} />
+          <Questions pictures={pictures} columns={columns} />
         </Suspense>
       </section>
       <Suspense fallback={null}>

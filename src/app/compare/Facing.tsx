@@ -1,5 +1,6 @@
 import { setPose } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
+import type { Person } from '../../session/types';
 import type { Pose } from '../../sitter/types';
 import { AngleValue, showAngle } from '../controls/AngleValue';
 import { Slip } from '../controls/Slip';
@@ -22,10 +23,9 @@ function facing(pose: Pose): string {
   return parts.length === 0 ? said.facing : parts.join(said.and);
 }
 
-/** How the sitter stands to the camera: turned, raised, lowered, tilted. */
-export function Facing() {
-  const { session, act } = useWorkbench();
-  const { pose } = session.sitter;
+/** How somebody is turned to the camera: whole figure, head turned, raised, lowered, tilted. */
+export function Facing({ person: { id, pose }, label }: { person: Person; label: string }) {
+  const { act } = useWorkbench();
   const fields = [
     ['bodyTurn', said.bodyField, LIMITS.bodyTurn],
     ['headTurn', said.turnField, LIMITS.headTurn],
@@ -33,17 +33,17 @@ export function Facing() {
     ['headTilt', said.tiltField, LIMITS.headTilt],
   ] as const;
   return (
-    <Slip label={said.labels.turn} shown={facing(pose)}>
+    <Slip label={label} shown={facing(pose)}>
       {() =>
-        fields.map(([name, label, range]) => (
+        fields.map(([name, field, range]) => (
           <p key={name}>
-            {label}:{' '}
+            {field}:{' '}
             <AngleValue
-              label={label}
+              label={field}
               radians={pose[name]}
               shown={showAngle(pose[name])}
               range={range}
-              onCommit={(to) => act(setPose, { [name]: to })}
+              onCommit={(to) => act(setPose, { person: id, [name]: to })}
             />
           </p>
         ))

@@ -7,7 +7,7 @@ import { LINES } from './lines';
 import { Lengths, Outline, Stretch } from './onDemand';
 import type { DrawnLength } from './over/lengths';
 import { Wipe } from './over/Wipe';
-import type { Shown } from './shown';
+import { pronounOf, type Shown } from './shown';
 import type { Tools } from './tools';
 import { useTold } from './useTold';
 
@@ -30,7 +30,7 @@ export function Print(props: {
   const { camera } = shown.resolved;
   const seen = blinkedTo ?? shown;
   const aspect = camera.sensor.width / camera.sensor.height;
-  const pronoun = models.sitters.get(session.sitter.model)?.pronoun ?? 'them';
+  const pronoun = pronounOf(shown.subjects, session, models);
   const told = useTold(shown, { units: session.units, pronoun });
   return (
     <figure className={`print ${LINES[shown.letter].css}`} data-picture={shown.letter}>

@@ -3,13 +3,13 @@ import { distanceForGain } from '../../optics/perspective';
 import { formatLength, formatPercent, formatRatio } from '../../readings/format';
 import { landmarkRatio } from '../../readings/measure-face';
 import { parseShare } from '../../readings/parse';
-import type { LandmarkName, Sitter } from '../../sitter/types';
+import type { LandmarkName } from '../../sitter/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { landmarkWords } from '../words/landmarks.en';
-import type { Shown } from './shown';
+import type { Shown, Subject } from './shown';
 
 /** Gains that can be asked for: below, the distance would be beyond any room. */
 const GAINS = { least: 0.005, most: 2 };
@@ -19,10 +19,10 @@ const nameOf = (id: LandmarkName) => landmarkWords.find((each) => each.id === id
 /** What the table does not hold: the distance for a wanted gain, and any part over any other. */
 export default function Questions({
   pictures,
-  sitter,
+  columns,
 }: {
   pictures: readonly Shown[];
-  sitter: Sitter;
+  columns: readonly Subject[];
 }) {
   const { units } = useWorkbench().session;
   const [gain, setGain] = useState(0.08);
@@ -70,7 +70,7 @@ export default function Questions({
               onChoose={setOther}
             />
           ),
-          ratios: pictures.map(({ letter, resolved: { camera } }) => {
+          ratios: columns.map(({ letter, camera, sitter }) => {
             const ratio = landmarkRatio({ camera, sitter }, part, other);
             return said.ratioIn(ratio === null ? null : formatRatio(ratio), letter);
           }),

@@ -72,7 +72,7 @@ function focusMarks(pictures: readonly Shown[]): FocusMark[] {
 }
 
 /** The rail under the pictures with its switches. */
-export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; play: Play }) {
+export function RailBox(props: { pictures: readonly Shown[]; play: Play }) {
   const { session, store, act } = useWorkbench();
   const { room, units, kept } = session;
   const [scale, setScale] = useState<ScaleKind>('even');
@@ -80,7 +80,7 @@ export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; pla
   const drag = useRef<Drag | null>(null);
   const { ref, width, rem, maxBand } = useSheet();
   const said = words.rail;
-  const figure = useFigure(props.sitter);
+  const figure = useFigure((props.pictures[0] as Shown).subjects[0].sitter);
 
   const pictures = props.pictures.map(({ letter, picture, resolved }): RailPicture => {
     const passed = resolved.limits.find(({ reason }) => reason in said.reasons);

@@ -8,7 +8,7 @@ import type { Reading } from '../../readings/types';
 import { Do } from '../controls/words';
 import { words } from '../words';
 import { LINES } from './lines';
-import type { Shown } from './shown';
+import type { Subject } from './shown';
 import { useStacked } from './useStacked';
 
 const SHORT: ReadonlySet<string> = new Set(SHORT_TABLE);
@@ -18,7 +18,7 @@ const unbroken = (text: string): string =>
   text.replace(/(\d) (?=(%|mm|cm|m|ft|in)\b|%)/g, '$1\u00a0');
 
 /** Every row of the table: numbers, change and sentence. */
-function rowsOf(pictures: readonly Shown[], speaking: Speaking): TableRow[] {
+function rowsOf(pictures: readonly Subject[], speaking: Speaking): TableRow[] {
   const columns = pictures.map(({ measures }) => readings(measures, speaking));
   const [first, second] = pictures;
   const changes = first && second ? compare(first.measures, second.measures, speaking) : [];
@@ -43,12 +43,13 @@ function rowsOf(pictures: readonly Shown[], speaking: Speaking): TableRow[] {
 }
 
 /** The readings, a column a picture and one for the change, each row with its sentence. */
-export default function ReadingsTable(props: { pictures: readonly Shown[]; speaking: Speaking }) {
+export default function ReadingsTable(props: { columns: readonly Subject[]; speaking: Speaking }) {
   const [all, setAll] = useState(false);
   const [formulas, setFormulas] = useState(false);
   const [copied, setCopied] = useState<boolean | null>(null);
-  const rows = rowsOf(props.pictures, props.speaking);
-  const letters = props.pictures.map(({ letter }) => letter);
+  const { columns } = props;
+  const rows = rowsOf(columns, props.speaking);
+  const letters = columns.map(({ letter }) => letter);
   const [first, second] = letters;
   const said = words.readings;
   const copy = (text: string) =>
@@ -66,9 +67,10 @@ export default function ReadingsTable(props: { pictures: readonly Shown[]; speak
         <thead>
           <tr>
             <th scope="col">{second ? said.what : said.whatOne}</th>
-            {letters.map((letter) => (
+            {columns.map(({ letter, picture, name }) => (
               <th key={letter} scope="col">
-                <span className={`key ${LINES[letter].css}`}>{letter}</span>
+                <span className={`key ${LINES[picture].css}`}>{picture}</span>
+                {name !== null && <span className="of"> {name}</span>}
               </th>
             ))}
             {first && second && (

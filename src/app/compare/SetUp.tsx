@@ -9,46 +9,38 @@ import {
   setFraming,
   setHold,
   setOrientation,
-  setSitter,
 } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
 import type { Hold } from '../../session/types';
+import type { SitterModel } from '../../sitter/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
 import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
-import { Facing } from './Facing';
 import { Surroundings } from './onDemand';
+import { WhoSits } from './WhoSits';
 
 const HOLDS: readonly Hold[] = ['frame-height', 'head-height', 'pupil-distance'];
 
 /** The set-up of the comparison as a sentence; each value is changed where it stands. */
-export function SetUp() {
+export function SetUp(props: { pronoun: SitterModel['pronoun'] }) {
   const { session, models, act } = useWorkbench();
   const { crop, body } = session;
   const said = words.compare;
-  const sitter = models.sitters.get(session.sitter.model);
   const framing = crop.framing === null ? undefined : models.framings.get(crop.framing);
   const format = models.formats.get(body.format);
   return (
     <>
       <p className="setup">
         {said.setup({
-          sitterName: sitter?.name ?? '',
-          sitter: (
-            <ChoiceValue
-              label={said.labels.sitter}
-              shown={sitter?.name.toLowerCase() ?? ''}
-              chosen={session.sitter.model}
-              choices={[...models.sitters.values()].map(({ id, name }) => ({ id, name }))}
-              onChoose={(id) =>
-                act(setSitter, { model: id, name: models.sitters.get(id)?.name ?? id })
-              }
-            />
-          ),
-          person: sitter?.pronoun ?? 'them',
-          turned: <Facing />,
+          people: session.people.map((person) => ({
+            who: <WhoSits person={person} />,
+            letters: session.pictures.flatMap(({ letter, of }) =>
+              of.includes(person.id) ? [letter] : [],
+            ),
+          })),
+          person: props.pronoun,
           framing: (
             <ChoiceValue
               label={said.labels.framing}
@@ -59,9 +51,7 @@ export function SetUp() {
                 name,
                 note: cut,
               }))}
-              onChoose={(id) =>
-                act(setFraming, { framing: id, name: models.framings.get(id)?.name ?? id })
-              }
+              onChoose={(id) => act(setFraming, { framing: id })}
             />
           ),
           frame: (
@@ -91,9 +81,7 @@ export function SetUp() {
               shown={format?.name ?? ''}
               chosen={body.format}
               choices={[...models.formats.values()].map(({ id, name }) => ({ id, name }))}
-              onChoose={(id) =>
-                act(setFormat, { format: id, name: models.formats.get(id)?.name ?? id })
-              }
+              onChoose={(id) => act(setFormat, { format: id })}
             />
           ),
           eyes: (

@@ -33,6 +33,7 @@ interface Request {
 
 function stillPicture(shown: Shown, session: Session, stage: StageHandle): StillPicture {
   const { camera } = shown.resolved;
+  const sitters = shown.company;
   const caption = captionWords(shown, session.units);
   const { lens, frame } = words.compare;
   return {
@@ -45,7 +46,12 @@ function stillPicture(shown: Shown, session: Session, stage: StageHandle): Still
     ],
     aspect: camera.sensor.width / camera.sensor.height,
     render: (width, height, bandHeight, signal) =>
-      stage.renderPicture(camera, width, height, { bandHeight, signal, tileSide: TILE }),
+      stage.renderPicture(camera, width, height, {
+        bandHeight,
+        signal,
+        tileSide: TILE,
+        sitters,
+      }),
   };
 }
 

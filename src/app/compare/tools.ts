@@ -1,5 +1,4 @@
 /** The looking tools: what is drawn over the pictures. Of this visit, not of the session. */
-import type { Camera } from '../../optics/types';
 import type { StagePicture } from '../../stage';
 import type { Shown } from './shown';
 import type { Rects } from './usePictureRects';
@@ -35,12 +34,18 @@ export function hangPictures(
     const rect = rects[shown.letter];
     if (!rect) return [];
     const other = otherOf(pictures, i);
-    const own: Camera = shown.resolved.camera;
-    const camera = blinked && other ? other.resolved.camera : own;
+    const seen = blinked && other ? other : shown;
     const wiped =
       tools.wipe !== null && other
-        ? { second: { camera: other.resolved.camera, from: tools.wipe } }
+        ? {
+            second: {
+              camera: other.resolved.camera,
+              from: tools.wipe,
+              sitters: other.company,
+            },
+          }
         : {};
-    return [{ letter: shown.letter, camera, rect, ...wiped }];
+    const { resolved, company } = seen;
+    return [{ letter: shown.letter, camera: resolved.camera, sitters: company, rect, ...wiped }];
   });
 }

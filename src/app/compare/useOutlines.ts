@@ -1,6 +1,5 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Letter } from '../../session/types';
-import type { Sitter } from '../../sitter/types';
 import type { Silhouette, StageHandle } from '../../stage';
 import type { Shown } from './shown';
 
@@ -12,10 +11,10 @@ export function useOutlines(
   on: boolean,
   pictures: readonly Shown[],
   stage: StageHandle | null,
-  sitter: Sitter,
 ): Readonly<Partial<Record<Letter, Silhouette>>> {
   const [silhouettes, setSilhouettes] = useState<Readonly<Partial<Record<Letter, Silhouette>>>>({});
   const key = pictures.map(({ resolved }) => JSON.stringify(resolved.camera)).join();
+  const people = useSame(pictures.flatMap(({ subjects }) => subjects.map(({ sitter }) => sitter)));
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the cameras
   useEffect(() => {
     if (!on || !stage) {
@@ -23,9 +22,18 @@ export function useOutlines(
       return;
     }
     const drawn: Partial<Record<Letter, Silhouette>> = {};
-    for (const { letter, resolved } of pictures)
-      drawn[letter] = stage.silhouette(resolved.camera, WIDTH);
+    for (const { letter, resolved, company } of pictures)
+      drawn[letter] = stage.silhouette(resolved.camera, WIDTH, { sitters: company });
     setSilhouettes(drawn);
-  }, [on, key, stage, sitter]);
+  }, [on, key, stage, people]);
   return silhouettes;
+}
+
+/** The first list of those with the same members. */
+function useSame<T>(list: readonly T[]): readonly T[] {
+  const kept = useRef(list);
+  const { current } = kept;
+  if (current.length !== list.length || list.some((each, i) => each !== current[i]))
+    kept.current = list;
+  return kept.current;
 }

@@ -1,14 +1,15 @@
 /** What browser tests reach into, present only when the address carries ?test. */
 import type { Models } from '../../models/types';
+import type { Cast } from '../../session/cast';
 import type { SessionStore } from '../../session/store';
-import { LANDMARKS, type Sitter } from '../../sitter/types';
+import { LANDMARKS } from '../../sitter/types';
 import type { Look, StageHandle } from '../../stage';
 import type { Shown } from '../compare/shown';
 
 export interface TestHook {
   readonly store: SessionStore;
   readonly models: Models;
-  readonly sitter: Sitter;
+  readonly cast: Cast;
   readonly pictures: readonly Shown[];
   readonly stage: StageHandle | null;
 }

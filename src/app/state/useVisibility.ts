@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Visibility } from '../../readings/visibility';
-import type { ResolvedPicture } from '../../session/resolve';
-import type { Letter } from '../../session/types';
+import type { Cast } from '../../session/cast';
+import type { PersonId } from '../../session/types';
 import type { Sitter } from '../../sitter/types';
+import type { Seen, Shown } from '../compare/shown';
 import type { Answer, Ask } from './visibility.worker';
 
 /** Rays are cast once the hand rests, milliseconds. */
@@ -10,19 +11,16 @@ const REST = 300;
 /** Places remembered: a picture that comes back is known at once. */
 const REMEMBERED = 200;
 
-export type Visibilities = Readonly<Partial<Record<Letter, Visibility>>>;
+type Known = ReadonlyMap<string, Visibility>;
+const NOTHING: Known = new Map();
 
-const placeOf = ({ camera }: ResolvedPicture): string => camera.position.join(' ');
-
-/** What each camera sees of ears and face; absent until it is known. */
-export function useVisibility(
-  pictures: readonly { readonly letter: Letter; readonly resolved: ResolvedPicture }[],
-  sitter: Sitter,
-): Visibilities {
-  const [known, setKnown] = useState<ReadonlyMap<string, Visibility>>(new Map());
+/** What is seen of one sitter from each of the places; absent until it is known. */
+function useSeen(sitter: Sitter | undefined, places: readonly string[]): Known {
+  const [known, setKnown] = useState<Known>(NOTHING);
   const worker = useRef<Worker | null>(null);
 
   useEffect(() => {
+    if (!sitter) return;
     const started = new Worker(new URL('./visibility.worker.ts', import.meta.url), {
       type: 'module',
     });
@@ -34,14 +32,11 @@ export function useVisibility(
     return () => {
       started.terminate();
       worker.current = null;
-      setKnown(new Map());
+      setKnown(NOTHING);
     };
   }, [sitter]);
 
-  const wanted = pictures
-    .map(({ resolved }) => placeOf(resolved))
-    .filter((place) => !known.has(place))
-    .join('|');
+  const wanted = places.filter((place) => !known.has(place)).join('|');
   // biome-ignore lint/correctness/useExhaustiveDependencies: another sitter's worker is asked anew
   useEffect(() => {
     if (wanted === '') return;
@@ -54,11 +49,32 @@ export function useVisibility(
     }, REST);
     return () => clearTimeout(timer);
   }, [wanted, sitter]);
+  return known;
+}
 
-  return Object.fromEntries(
-    pictures.flatMap(({ letter, resolved }) => {
-      const value = known.get(placeOf(resolved));
-      return value ? [[letter, value]] : [];
-    }),
+/** What each camera sees of the ears and face of everybody in its picture; absent until it is known. */
+export function useVisibility(pictures: readonly Shown[], cast: Cast): Seen {
+  const views = pictures.flatMap(({ subjects }) =>
+    subjects.map(({ person, picture, camera }) => ({
+      person,
+      key: `${picture}${person}` as const,
+      place: camera.position.join(' '),
+    })),
+  );
+  const placesOf = (id: PersonId) =>
+    views.filter(({ person }) => person === id).map(({ place }) => place);
+  const first = useSeen(cast['1'], placesOf('1'));
+  const second = useSeen(cast['2'], placesOf('2'));
+  const key = views.map(({ key: own, place }) => `${own} ${place}`).join('|');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the views
+  return useMemo(
+    () =>
+      Object.fromEntries(
+        views.flatMap(({ person, key: own, place }) => {
+          const value = (person === '1' ? first : second).get(place);
+          return value ? [[own, value]] : [];
+        }),
+      ),
+    [key, first, second],
   );
 }

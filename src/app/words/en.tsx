@@ -1,8 +1,9 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Cut } from '../../optics/cut';
 import { formatFNumber, formatFocal, formatNumber, formatPercent } from '../../readings/format';
 import type { Hold, Kept, Letter } from '../../session/types';
 import type { LengthId } from '../compare/over/lengths';
+import { people } from './people.en';
 
 const LENGTH_NAMES: Readonly<Record<LengthId, string>> = {
   'face-breadth': 'Face at the cheekbones',
@@ -13,6 +14,9 @@ const LENGTH_NAMES: Readonly<Record<LengthId, string>> = {
   'ear-left': 'Ear, on the picture’s right',
   'ear-right': 'Ear, on the picture’s left',
 };
+
+const list = (names: readonly string[]): string =>
+  new Intl.ListFormat('en', { type: 'conjunction' }).format(names);
 
 /** English. Short sentences, cause before effect, a unit with each number. */
 export const en = {
@@ -81,9 +85,7 @@ export const en = {
     twoDiffer: (what: string) =>
       `Not the distance alone differs here: ${what}. The change you see comes from both.`,
     setup: (v: {
-      sitterName: string;
-      sitter: ReactNode;
-      turned: ReactNode;
+      people: readonly { who: ReactNode; letters: readonly Letter[] }[];
       framing: ReactNode;
       frame: ReactNode;
       orientation: ReactNode;
@@ -93,9 +95,18 @@ export const en = {
       person: 'her' | 'him' | 'them';
     }): ReactNode => (
       <>
-        {/^[aeiou]/i.test(v.sitterName) ? 'An' : 'A'} {v.sitter}, {v.turned}, in a {v.framing}:{' '}
-        {v.frame} of {v.person} fills the {v.orientation} frame of {v.format}, the eyes {v.eyes}.
-        The crop is held by {v.hold}, so only the standpoint changes the face.
+        {v.people.length === 1
+          ? v.people[0]?.who
+          : v.people.map(({ who, letters }, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: people keep their places
+              <Fragment key={i}>
+                {i > 0 && ' '}
+                {who}, {letters.length === 0 ? 'in no picture.' : `in ${list(letters)}.`}
+              </Fragment>
+            ))}
+        {v.people.length === 1 ? ', in a ' : ' Each a '}
+        {v.framing}: {v.frame} of {v.person} fills the {v.orientation} frame of {v.format}, the eyes{' '}
+        {v.eyes}. The crop is held by {v.hold}, so only the standpoint changes the face.
       </>
     ),
     setupMore: 'Light, room and kit',
@@ -160,8 +171,7 @@ export const en = {
     } satisfies Record<Kept, [string, string]>,
     facing: 'facing the camera',
     and: ' and ',
-    list: (names: readonly string[]) =>
-      new Intl.ListFormat('en', { type: 'conjunction' }).format(names),
+    list,
     tilted: (a: string) => `tilted ${a}`,
     tiltField: 'Tilt of the head to the shoulder, degrees',
     notANumber: (text: string) => `"${text.trim()}" is not a number. Try 24.`,
@@ -184,6 +194,7 @@ export const en = {
     units: { metric: 'metres', imperial: 'feet and inches' },
     lensCount: (n: number) => (n === 1 ? '1 lens' : `${n} lenses`),
   },
+  people,
   picture: {
     camera: (v: { height: ReactNode; tilt: ReactNode }): ReactNode => (
       <>
@@ -226,7 +237,7 @@ export const en = {
     caption: 'Readings of the pictures',
     what: 'What changes',
     whatOne: 'What it shows',
-    change: (a: Letter, b: Letter) => `${a} against ${b}`,
+    change: (a: string, b: string) => `${a} against ${b}`,
     all: (n: number) => `All ${n} readings`,
     fewer: 'The main readings',
     formulas: 'How each is computed',
@@ -241,7 +252,7 @@ export const en = {
         The {v.a} is drawn larger than the {v.b} by this ratio: {v.ratios.join(', ')}.
       </>
     ),
-    ratioIn: (ratio: string | null, letter: Letter) => `${ratio ?? 'none'} in ${letter}`,
+    ratioIn: (ratio: string | null, letter: string) => `${ratio ?? 'none'} in ${letter}`,
     landmark: 'Part whose size is asked',
     otherLandmark: 'Part it is set against',
     gain: (v: { gain: ReactNode; distance: string | null }): ReactNode => (

@@ -4,19 +4,19 @@ import type { FramingModel, Models } from '../../models/types';
 import { formatLength } from '../../readings/format';
 import { type ActionContext, standpointForFrame } from '../follow';
 import { clamp, LIMITS } from '../limits';
-import { personDimensions } from '../person';
-import type { Crop, Hold, Session } from '../types';
+import { personDimensions, personOf } from '../person';
+import type { Crop, Hold, Person, Session } from '../types';
 import { action, editPictures, type Whose } from './action';
 
-/** Usual frame height of a framing for the session's sitter, metres, in the legal range. */
-export function usualFrameHeight(
-  sitter: Session['sitter'],
-  framing: FramingModel,
-  models: Models,
-): number {
-  const dimensions = personDimensions(sitter, models);
+/** Usual frame height of a framing for a person, metres, in the legal range. */
+export function usualFrameHeight(person: Person, framing: FramingModel, models: Models): number {
+  const dimensions = personDimensions(person, models);
   return clamp(frameHeightOf(framing, dimensions).usual, LIMITS.frameHeight);
 }
+
+/** Whom a named framing is measured by: the first in the first picture. */
+export const framedPerson = (session: Session): Person =>
+  personOf(session, session.pictures[0]?.of[0] ?? '1');
 
 /** The crop changed. A locked lens cannot follow, so its picture moves to where it frames that. */
 function reframe(session: Session, crop: Crop, which: Whose, context: ActionContext): Session {
@@ -57,7 +57,7 @@ export const setFraming = action<{ framing: string }>({
     const crop: Crop = {
       ...session.crop,
       framing: id,
-      frameHeight: usualFrameHeight(session.sitter, framing, context.models),
+      frameHeight: usualFrameHeight(framedPerson(session), framing, context.models),
       orientation: framing.orientation,
       eyesAt: framing.eyesAt,
       eyesAcross: 0.5,

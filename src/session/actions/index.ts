@@ -29,4 +29,18 @@ export {
   setTitle,
   setUnits,
 } from './scene';
-export { setDimension, setPose, setSitter } from './sitter';
+export {
+  addPerson,
+  removePerson,
+  resetDimensions,
+  resetLooks,
+  setBeside,
+  setCompany,
+  setDimension,
+  setGaze,
+  setLooks,
+  setPose,
+  setSitter,
+  type Whom,
+  withDimension,
+} from './sitter';

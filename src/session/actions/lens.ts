@@ -10,7 +10,7 @@ import { action, editPictures, pictureOf } from './action';
 /** The picture with its present focal length locked; a lens that is named keeps its mark. */
 function freeze(session: Session, picture: Picture, context: ActionContext): Picture {
   if (picture.view.by !== 'crop') return picture;
-  const { focal, lensMark } = resolvePicture(session, picture, context.models, context.sitter);
+  const { focal, lensMark } = resolvePicture(session, picture, context.models, context.cast);
   const locked = picture.lens === null ? focal : (lensMark ?? focal);
   return { ...picture, view: { by: 'lens', focal: locked } };
 }
@@ -84,7 +84,7 @@ function viewOn(
   if (view.by === 'crop') return view;
   const focal =
     lens === null
-      ? resolvePicture(session, picture, context.models, context.sitter).focal
+      ? resolvePicture(session, picture, context.models, context.cast).focal
       : onLens(view.focal, lens, context);
   return { ...view, focal };
 }

@@ -24,7 +24,7 @@ export interface Subject {
 
 export async function loadSubject(): Promise<Subject> {
   const session = demoSession();
-  const model = known(models.sitters, session.sitter.model);
+  const model = known(models.sitters, session.people[0].model);
   const read = async (name: string): Promise<Uint8Array> =>
     new Uint8Array(await (await fetch(sculptureUrls[name] as string)).arrayBuffer());
   const sculpture = await sculptures(read)(model, model.looks);
@@ -34,7 +34,7 @@ export async function loadSubject(): Promise<Subject> {
       const moved = { ...picture, standpoint: picture.standpoint + farther };
       return {
         letter: picture.letter,
-        camera: resolvePicture(session, moved, models, sitter).camera,
+        camera: resolvePicture(session, moved, models, { '1': sitter }).camera,
         rect: { x: i * (PICTURE.width + GAP), y: 0, ...PICTURE },
       };
     });
