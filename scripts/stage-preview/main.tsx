@@ -1,64 +1,30 @@
-/** A page with nothing but the stage, driven by its address: for looking at light and room. */
-import { StrictMode, useMemo, useState } from 'react';
+/** A page with nothing but the stage, driven by `window.preview`: takes the pictures of contact sheets. */
+import { useEffect, useState } from 'react';
 import { createRoot } from 'react-dom/client';
-import man from '../../models/sitters/adult-man.json';
-import woman from '../../models/sitters/adult-woman.json';
-import { sculptureUrls } from '../../src/models/browser';
 import { cameraAt } from '../../src/optics/camera';
 import { focalForFrame } from '../../src/optics/framing';
-import type { Camera } from '../../src/optics/types';
+import type { Camera, Vec3 } from '../../src/optics/types';
 import { degToRad, metres } from '../../src/optics/units';
-import { LETTERS } from '../../src/session/types';
-import { buildSitter } from '../../src/sitter/build';
-import { sculptures } from '../../src/sitter/compose';
-import { LANDMARKS, type Sitter, type SitterModel, UPRIGHT } from '../../src/sitter/types';
-import { type Look, type Rect, Stage, type StageHandle, type StagePicture } from '../../src/stage';
-
-const query = new URLSearchParams(location.search);
-const number = (name: string, fallback: number): number => Number(query.get(name) ?? fallback);
-const list = (name: string, fallback: string): number[] =>
-  (query.get(name) ?? fallback).split(',').map(Number);
-
-const HEIGHT = number('h', 0.42);
-const ASPECT = number('aspect', 0.8);
-
-function cameraFrom(standpoint: number) {
-  const sensor = { width: metres(0.036 * ASPECT), height: metres(0.036) };
-  const focal = focalForFrame(metres(HEIGHT), metres(standpoint), sensor.height);
-  if (!focal.ok) throw new Error(focal.reason);
-  const camera = cameraAt({
-    standpoint: metres(standpoint),
-    height: metres(number('height', 0)),
-    tilt: degToRad(number('tilt', 0)),
-    focal: focal.value,
-    sensor,
-    eyesAt: number('eyes', 0.38),
-    eyesAcross: 0.5,
-  });
-  if (!camera.ok) throw new Error(camera.reason);
-  return camera.value;
-}
-
-function picturesOf(standpoints: readonly number[]): StagePicture[] {
-  const gap = 24;
-  const room = { width: innerWidth - gap, height: innerHeight - 2 * gap };
-  const width = Math.min(room.width / standpoints.length - gap, room.height * ASPECT);
-  return standpoints.map((standpoint, i) => ({
-    letter: LETTERS[i] ?? 'A',
-    camera: cameraFrom(standpoint),
-    rect: { x: gap + i * (width + gap), y: gap, width, height: width / ASPECT },
-  }));
-}
+import { withGaze } from '../../src/sitter/gaze';
+import type { Sitter } from '../../src/sitter/types';
+import {
+  type LampSetting,
+  type PlacedSitter,
+  Stage,
+  type StageHandle,
+  type StudioLight,
+  USUAL_LIGHT,
+} from '../../src/stage';
+import type { Cell, LampChange, Sheet } from './cell';
+import { personFor } from './people';
 
 interface Preview {
-  handle: StageHandle | null;
-  unavailable: string | null;
-  move: (standpoints: readonly number[]) => void;
-  setLook: (look: Look) => void;
-  setAzimuth: (degrees: number) => void;
-  camera: typeof cameraFrom;
-  cameras: readonly Camera[];
-  rects: readonly Rect[];
+  /** One cell's picture as RGBA. */
+  take(cell: Cell, width: number, height: number, samples: number): Promise<ImageData>;
+  /** A whole sheet as a JPEG, base64. */
+  sheet(sheet: Sheet): Promise<string>;
+  /** One cell's picture as a PNG, base64. */
+  png(cell: Cell, width: number, height: number, samples: number): Promise<string>;
 }
 declare global {
   interface Window {
@@ -66,95 +32,156 @@ declare global {
   }
 }
 
-/** A grey card of 18 % at the eyes, square to the lens, in place of the face. */
-function withCard(sitter: Sitter): Sitter {
-  const half = 0.06;
-  const corners = [-half, -half, half, -half, half, half, -half, half];
-  const positions = Float32Array.from({ length: 12 }, (_, i) =>
-    i % 3 === 2 ? 0.05 : (corners[Math.floor(i / 3) * 2 + (i % 3)] ?? 0),
-  );
-  const card: Sitter['meshes'][number] = {
-    name: 'card',
-    substance: 'shoes',
-    positions,
-    normals: Float32Array.from({ length: 12 }, (_, i) => (i % 3 === 2 ? 1 : 0)),
-    colours: new Uint8Array(12).fill(46),
-    indices: Uint32Array.of(0, 1, 2, 0, 2, 3),
-    regions: new Uint8Array(4),
-  };
-  return { ...sitter, meshes: [...sitter.meshes, card] };
+function cameraOf(cell: Cell, aspect: number): Camera {
+  const { distance = 1.5, frame = 0.42, eyesAt = 0.4 } = cell;
+  const sensor = { width: metres(0.036 * aspect), height: metres(0.036) };
+  const focal = focalForFrame(metres(frame), metres(distance), sensor.height);
+  if (!focal.ok) throw new Error(focal.reason);
+  const camera = cameraAt({
+    standpoint: metres(distance),
+    height: metres(0),
+    tilt: degToRad(0),
+    focal: focal.value,
+    sensor,
+    eyesAt,
+    eyesAcross: 0.5,
+  });
+  if (!camera.ok) throw new Error(camera.reason);
+  return camera.value;
 }
 
-async function sitterOf(who: string): Promise<Sitter> {
-  const model = (who === 'man' ? man : woman) as unknown as SitterModel;
-  const read = async (name: string): Promise<Uint8Array> =>
-    new Uint8Array(await (await fetch(sculptureUrls[name] as string)).arrayBuffer());
-  const sculpture = await sculptures(read)(model, model.looks);
-  const sitter = buildSitter(
-    sculpture,
-    model,
-    {},
-    {
-      ...UPRIGHT,
-      bodyTurn: degToRad(number('body', 0)),
-      headTurn: degToRad(number('turn', 0)),
-      headNod: degToRad(number('nod', 0)),
-      headTilt: degToRad(number('lean', 0)),
-    },
-  );
-  return query.has('card') ? withCard(sitter) : sitter;
+function lampOf(usual: LampSetting, change: LampChange = {}): LampSetting {
+  const { azimuth, elevation, ...rest } = change;
+  return {
+    ...usual,
+    ...rest,
+    ...(azimuth !== undefined && { azimuth: degToRad(azimuth) }),
+    ...(elevation !== undefined && { elevation: degToRad(elevation) }),
+  };
 }
 
-function Page({ sitter }: { sitter: Sitter }) {
-  const [standpoints, setStandpoints] = useState<readonly number[]>(list('d', '0.4,2.4'));
-  const [look, setLook] = useState<Look>((query.get('look') ?? 'photo') as Look);
-  const [azimuth, setAzimuth] = useState(number('azimuth', 38));
-  const pictures = useMemo(() => picturesOf(standpoints), [standpoints]);
-  const light = useMemo(
-    () => ({
-      azimuth: degToRad(azimuth),
-      elevation: degToRad(number('elevation', 34)),
-      softness: number('softness', 0.3),
-    }),
-    [azimuth],
+const lightOf = ({ light = {} }: Cell): StudioLight => ({
+  key: lampOf(USUAL_LIGHT.key, light.key),
+  fill: lampOf(USUAL_LIGHT.fill, light.fill),
+  hair: lampOf(USUAL_LIGHT.hair, light.hair),
+  background: lampOf(USUAL_LIGHT.background, light.background),
+});
+
+/** Where the lens is in the frame of a sitter that is turned and stands aside. */
+function lensFor([x, y, z]: Vec3, at: Vec3, turn: number): Vec3 {
+  const [dx, dy, dz] = [x - at[0], y - at[1], z - at[2]];
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  return [c * dx - s * dz, dy, s * dx + c * dz];
+}
+
+function looking(sitter: Sitter, gaze: Cell['gaze'], lens: Vec3): Sitter {
+  if (!gaze) return sitter;
+  if (gaze === 'lens') return withGaze(sitter, lens);
+  return withGaze(sitter, { yaw: degToRad(gaze[0]), pitch: degToRad(gaze[1]) });
+}
+
+async function companyOf(cell: Cell, camera: Camera): Promise<PlacedSitter[]> {
+  const turn = degToRad(cell.turn ?? 0);
+  const first = looking(
+    await personFor(cell),
+    cell.gaze,
+    lensFor(camera.position, [0, 0, 0], turn),
   );
-  const room = useMemo(
-    () => ({ backdrop: number('backdrop', 2), cameraWall: 3, behindCamera: 0.4 }),
-    [],
-  );
-  window.preview = {
-    ...(window.preview ?? { handle: null, unavailable: null }),
-    move: setStandpoints,
-    setLook,
-    setAzimuth,
-    camera: cameraFrom,
-    cameras: pictures.map((picture) => picture.camera),
-    rects: pictures.map((picture) => picture.rect),
-  };
+  const company: PlacedSitter[] = [{ sitter: first, at: [0, 0, 0], turn }];
+  if (cell.beside) {
+    const { at, turn: aside = 0 } = cell.beside;
+    const lens = lensFor(camera.position, at, degToRad(aside));
+    const second = looking(await personFor(cell.beside), cell.gaze, lens);
+    company.push({ sitter: second, at, turn: degToRad(aside) });
+  }
+  return company;
+}
+
+interface Scene {
+  readonly cell: Cell;
+  readonly camera: Camera;
+  readonly sitters: readonly PlacedSitter[];
+  readonly drawn: () => void;
+}
+
+let setScene: (scene: Scene) => void = () => undefined;
+let handle: StageHandle | null = null;
+
+function Page() {
+  const [scene, set] = useState<Scene | null>(null);
+  useEffect(() => {
+    setScene = set;
+  }, []);
+  if (!scene) return null;
+  const { cell, camera, sitters, drawn } = scene;
   return (
     <Stage
-      pictures={pictures}
-      sitter={sitter}
-      light={light}
-      room={room}
-      look={look}
-      landmarks={LANDMARKS}
-      onReady={(handle) => {
-        window.preview.handle = handle;
+      pictures={[{ letter: 'A', camera, sitters, rect: { x: 0, y: 0, width: 8, height: 10 } }]}
+      sitter={(sitters[0] as PlacedSitter).sitter}
+      light={lightOf(cell)}
+      room={{ backdrop: cell.backdrop ?? 2, cameraWall: 3, behindCamera: 0.4 }}
+      look={cell.look ?? 'photo'}
+      onReady={(ready) => {
+        handle = ready;
       }}
-      onUnavailable={(reason) => {
-        window.preview.unavailable = reason;
-      }}
+      onDrawn={drawn}
     />
   );
 }
 
-const wall = document.getElementById('wall');
-if (wall) {
-  const sitter = await sitterOf(query.get('who') ?? 'woman');
-  createRoot(wall).render(
-    <StrictMode>
-      <Page sitter={sitter} />
-    </StrictMode>,
-  );
+async function take(cell: Cell, width: number, height: number, samples: number) {
+  const camera = cameraOf(cell, width / height);
+  const sitters = await companyOf(cell, camera);
+  await new Promise<void>((drawn) => setScene({ cell, camera, sitters, drawn }));
+  if (!handle) throw new Error('the stage is not ready');
+  const image = new ImageData(width, height);
+  let at = 0;
+  for await (const band of handle.renderPicture(camera, width, height, { samples, sitters })) {
+    image.data.set(band, at);
+    at += band.length;
+  }
+  return image;
 }
+
+async function encoded(canvas: OffscreenCanvas, type: string): Promise<string> {
+  const blob = await canvas.convertToBlob({ type, quality: 0.82 });
+  const bytes = new Uint8Array(await blob.arrayBuffer());
+  let binary = '';
+  for (let i = 0; i < bytes.length; i += 0x8000)
+    binary += String.fromCharCode(...bytes.subarray(i, i + 0x8000));
+  return btoa(binary);
+}
+
+const CAPTION = 22;
+const GAP = 6;
+
+async function sheetOf({ columns, width, height, cells, samples = 4 }: Sheet): Promise<string> {
+  const rows = Math.ceil(cells.length / columns);
+  const canvas = new OffscreenCanvas(
+    columns * (width + GAP) + GAP,
+    rows * (height + CAPTION + GAP) + GAP,
+  );
+  const pen = canvas.getContext('2d');
+  if (!pen) throw new Error('no canvas to lay the sheet on');
+  pen.fillStyle = '#c9c9c9';
+  pen.fillRect(0, 0, canvas.width, canvas.height);
+  pen.fillStyle = '#222';
+  pen.font = '13px sans-serif';
+  for (const [i, cell] of cells.entries()) {
+    const x = GAP + (i % columns) * (width + GAP);
+    const y = GAP + Math.floor(i / columns) * (height + CAPTION + GAP);
+    pen.putImageData(await take(cell, width, height, samples), x, y);
+    pen.fillText(cell.label, x + 2, y + height + 15, width - 4);
+  }
+  return encoded(canvas, 'image/jpeg');
+}
+
+async function pngOf(cell: Cell, width: number, height: number, samples: number) {
+  const canvas = new OffscreenCanvas(width, height);
+  canvas.getContext('2d')?.putImageData(await take(cell, width, height, samples), 0, 0);
+  return encoded(canvas, 'image/png');
+}
+
+const wall = document.getElementById('wall');
+if (wall) createRoot(wall).render(<Page />);
+window.preview = { take, sheet: sheetOf, png: pngOf };

@@ -83,6 +83,7 @@ export function buildSitter(
       positions,
       normals,
       colours: coloursFor(sculpture, m, model.looks),
+      openness: mesh.openness,
       indices: mesh.indices,
       ...(mesh.coarse && { coarse: mesh.coarse }),
       regions: mesh.regions,

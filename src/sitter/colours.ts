@@ -21,16 +21,8 @@ const blend = (a: Rgb, b: Rgb, t: number): Rgb => [
 ];
 const scaled = (c: Rgb, r: number, g: number, b: number): Rgb => [c[0] * r, c[1] * g, c[2] * b];
 
-/** What is left of the light in the deepest fold: skin, then everything else. */
-const DEEPEST = { skin: 0.16, other: 0.3 } as const;
-/**
- * Light enters skin and comes out reddened, so shade in folds is red before it is black: the
- * openness is raised to a lower power for red. Powers by eye.
- */
-const SKIN_SHADE: Rgb = [0.86, 1.02, 1.08];
 const LIPS = linearRgb('#b57266');
-const WHITE_OF_EYE = linearRgb('#d6cdc4');
-const PUPIL = linearRgb('#0b0908');
+const WHITE_OF_EYE = linearRgb('#d8cec3');
 const PARTING: Rgb = [0.09, 0.035, 0.028];
 const LASH: Rgb = [0.03, 0.02, 0.018];
 /** Shoes are no choice of the sitter's. */
@@ -50,12 +42,10 @@ function skinColour(colours: Painted, share: Share): Rgb {
   return scaled(c, 1, 1 - 0.2 * share('blush'), 1 - 0.22 * share('blush'));
 }
 
+/** The white, and inside the limbus the iris' own colour: its fibres and the pupil are the stage's to draw. */
 function eyeColour(colours: Painted, share: Share): Rgb {
-  let c = blend(WHITE_OF_EYE, scaled(WHITE_OF_EYE, 0.9, 0.62, 0.58), 0.6 * share('blush'));
-  const glow = 1 + 0.25 * (2 * share('streak') - 1);
-  c = blend(c, scaled(colours.eyes, glow, glow, glow), share('iris'));
-  c = blend(c, scaled(colours.eyes, 0.3, 0.28, 0.26), 0.75 * share('limbus'));
-  return blend(c, PUPIL, share('pupil'));
+  const white = blend(WHITE_OF_EYE, scaled(WHITE_OF_EYE, 0.92, 0.66, 0.6), 0.55 * share('blush'));
+  return blend(white, colours.eyes, share('iris'));
 }
 
 interface Painted {
@@ -68,7 +58,7 @@ interface Painted {
   readonly bald: boolean;
 }
 
-/** Linear reflectance times openness, 0..255, one triple a vertex. */
+/** Linear reflectance, 0..255, one triple a vertex. */
 export function colourMesh(mesh: SculptureMesh, colours: Colours, bald: boolean): Uint8Array {
   const painted: Painted = {
     skin: linearRgb(colours.skin),
@@ -86,14 +76,7 @@ export function colourMesh(mesh: SculptureMesh, colours: Colours, bald: boolean)
   const paint = PAINT[mesh.substance];
   for (; v < count; v++) {
     const c = paint(painted, share);
-    const open = (mesh.openness[v] as number) / 255;
-    for (let j = 0; j < 3; j++) {
-      const shade =
-        mesh.substance === 'skin'
-          ? mix(DEEPEST.skin, 1, open ** (SKIN_SHADE[j] as number))
-          : mix(DEEPEST.other, 1, open);
-      out[3 * v + j] = Math.round(255 * Math.min(1, (c[j] as number) * shade));
-    }
+    for (let j = 0; j < 3; j++) out[3 * v + j] = Math.round(255 * Math.min(1, c[j] as number));
   }
   return out;
 }

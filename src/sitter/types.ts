@@ -140,8 +140,10 @@ export interface SitterMesh {
   /** xyz, metres, the sitter's frame, posed. */
   readonly positions: Float32Array;
   readonly normals: Float32Array;
-  /** Linear RGB reflectance times baked occlusion, one triple a vertex, 0..255. */
+  /** Linear RGB reflectance, one triple a vertex, 0..255. */
   readonly colours: Uint8Array;
+  /** Share of open space over each vertex, 0..255: what the surroundings' light is shaded by. */
+  readonly openness: Uint8Array;
   readonly indices: Uint32Array;
   /** Fewer triangles over the same vertices, for small pictures. */
   readonly coarse?: Uint32Array;

@@ -1,22 +1,21 @@
-import { type Ref, useLayoutEffect, useRef } from 'react';
+import { type Ref, useLayoutEffect, useMemo, useRef } from 'react';
 import { type SpotLight, Vector2 } from 'three';
-import type { Light, Room } from '../session/types';
+import type { Room } from '../session/types';
 import {
   aimedThrow,
   backdropLamp,
+  hairLamp,
   intensityAt,
   keyLamp,
   type Lamp,
-  rimLamp,
   throwOf,
 } from './lamps';
 import { LAYER } from './layers';
 import type { ShadowedLamp } from './shadows';
+import type { StudioLight } from './studio';
 
 export const KEY_MAP = new Vector2(1024, 1024);
-export const RIM_MAP = new Vector2(512, 512);
-/** The sitter's nearest part stands at most this far before the eyes, towards a lamp. */
-export const REACH = 0.35;
+export const HAIR_MAP = new Vector2(512, 512);
 const WHITE = 0xffffff;
 
 /** Aims a lamp and sets what its shadow map takes in. */
@@ -54,34 +53,39 @@ function LampLight({ lamp, distance, map, lightRef }: LampLightProps) {
 }
 
 export interface LampsProps {
-  readonly light: Light;
+  readonly light: StudioLight;
   readonly room: Room;
   /** Told the lamps whose shadows count, whenever they are set anew. */
   readonly onSet: (lamps: readonly ShadowedLamp[]) => void;
 }
 
-/** Key, rim and backdrop light, all neutral. The order fixes their places in the shaders. */
+/** Key, hair and backdrop light, all neutral. The order fixes their places in the shaders. */
 export function Lamps({ light, room, onSet }: LampsProps) {
   const key = useRef<SpotLight>(null);
-  const rim = useRef<SpotLight>(null);
+  const hair = useRef<SpotLight>(null);
   const wall = useRef<SpotLight>(null);
-  const [keyed, rimmed, walled] = [keyLamp(light), rimLamp(light, room), backdropLamp(room)];
+  const [keyed, haired, walled] = useMemo(
+    () => [keyLamp(light), hairLamp(light, room), backdropLamp(light, room)] as const,
+    [light, room],
+  );
 
   useLayoutEffect(() => {
-    const lamps = [key, rim].map(({ current }, index): ShadowedLamp => {
-      const lamp = index === 0 ? keyLamp(light) : rimLamp(light, room);
+    const lamps = [
+      { current: key.current, lamp: keyed },
+      { current: hair.current, lamp: haired },
+    ].map(({ current, lamp }): ShadowedLamp => {
       if (!current) throw new Error('lamp not mounted');
       placeLamp(current, lamp);
-      return { light: current, diameter: lamp.diameter, nearest: throwOf(lamp) - REACH };
+      return { light: current, diameter: lamp.diameter };
     });
-    if (wall.current) placeLamp(wall.current, backdropLamp(room));
+    if (wall.current) placeLamp(wall.current, walled);
     onSet(lamps);
-  }, [light, room, onSet]);
+  }, [keyed, haired, walled, onSet]);
 
   return (
     <>
       <LampLight lightRef={key} lamp={keyed} distance={throwOf(keyed)} map={KEY_MAP} />
-      <LampLight lightRef={rim} lamp={rimmed} distance={throwOf(rimmed)} map={RIM_MAP} />
+      <LampLight lightRef={hair} lamp={haired} distance={throwOf(haired)} map={HAIR_MAP} />
       <LampLight lightRef={wall} lamp={walled} distance={aimedThrow(walled)} />
     </>
   );

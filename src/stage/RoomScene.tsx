@@ -1,5 +1,5 @@
-import { useEffect, useMemo } from 'react';
-import { MeshBasicMaterial } from 'three';
+import { type Ref, useEffect, useMemo } from 'react';
+import { type Group, MeshBasicMaterial } from 'three';
 import type { Room } from '../session/types';
 import { LAYER } from './layers';
 import type { Materials } from './materials';
@@ -8,13 +8,13 @@ import { hallShell } from './room/shell';
 
 export interface RoomSceneProps {
   readonly room: Room;
-  /** Height of the floor in the sitter's frame (negative), metres. */
-  readonly floor: number;
+  /** The whole hall: its height is that of the floor of whoever stands in it. */
+  readonly hall: Ref<Group>;
   readonly materials: Materials;
 }
 
 /** The hall. It moves as one when the backdrop's distance changes; nothing is built anew. */
-export function RoomScene({ room, floor, materials }: RoomSceneProps) {
+export function RoomScene({ room, hall, materials }: RoomSceneProps) {
   const parts = useMemo(
     () => ({
       shell: hallShell(),
@@ -31,7 +31,7 @@ export function RoomScene({ room, floor, materials }: RoomSceneProps) {
     [parts],
   );
   return (
-    <group position={[0, floor, -room.backdrop]}>
+    <group ref={hall} position-z={-room.backdrop}>
       <mesh geometry={parts.shell} material={materials.room} layers={LAYER.room} receiveShadow />
       <mesh
         geometry={parts.furniture}

@@ -1,20 +1,23 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import { Color } from 'three';
+import { Color, type Group } from 'three';
 import type { Camera } from '../optics/types';
-import type { Letter, Light, Room } from '../session/types';
+import type { Letter, Room } from '../session/types';
 import type { LandmarkName, Sitter } from '../sitter/types';
-import { boundsOf, depthRange } from './depthRange';
-import { floorHeight, hallBounds } from './floor';
+import { alone, Companies, type Company, type PlacedSitter } from './company';
+import { depthRange } from './depthRange';
+import { type Detail, detailFor, pixelsPerMetre } from './detail';
+import { Figures } from './figures';
+import { hallBounds } from './floor';
 import { Lamps } from './Lamps';
-import { lampUniforms, setWhorl } from './lampUniforms';
+import { lampUniforms, setFill } from './lampUniforms';
 import { isLit, type Look } from './looks';
 import { createMaterials } from './materials';
 import { RoomScene } from './RoomScene';
-import { SitterScene } from './SitterScene';
 import { type ShadowedLamp, ShadowMaps } from './shadows';
 import { drawSilhouette, type Silhouette } from './silhouette';
 import { renderStill, type StillOptions, type StillSubject } from './still';
+import type { StudioLight } from './studio';
 import { type Hanging, type StagePicture, Wall } from './wall';
 
 /** What a page can ask of a stage that is ready. */
@@ -27,18 +30,23 @@ export interface StageHandle {
     camera: Camera,
     width: number,
     height: number,
-    options?: StillOptions,
+    options?: StillOptions & InIt,
   ) => AsyncGenerator<Uint8Array<ArrayBuffer>, void, undefined>;
-  /** The sitter's mask in a camera's picture. */
-  readonly silhouette: (camera: Camera, width: number) => Silhouette;
+  /** The sitters' mask in a camera's picture. */
+  readonly silhouette: (camera: Camera, width: number, options?: InIt) => Silhouette;
   /** Pictures and shadow maps drawn since the start. */
   readonly counts: () => { readonly renders: number; readonly shadowUpdates: number };
+}
+
+/** Who is in it; the stage's own sitter unless told. */
+export interface InIt {
+  readonly sitters?: readonly PlacedSitter[];
 }
 
 export interface StageSceneProps {
   readonly pictures: readonly StagePicture[];
   readonly sitter: Sitter;
-  readonly light: Light;
+  readonly light: StudioLight;
   readonly room: Room;
   readonly look: Look;
   readonly landmarks: readonly LandmarkName[];
@@ -62,7 +70,6 @@ export function StageScene(props: StageSceneProps) {
   const uniforms = useMemo(lampUniforms, []);
   const materials = useMemo(() => createMaterials(uniforms, CLAY), [uniforms]);
   const shadows = useMemo(() => new ShadowMaps(uniforms), [uniforms]);
-  const wall = useMemo(() => new Wall(renderer, shadows), [renderer, shadows]);
   useEffect(
     () => () => {
       materials.dispose();
@@ -70,19 +77,46 @@ export function StageScene(props: StageSceneProps) {
     },
     [materials, shadows],
   );
-
-  const bounds = useMemo(() => boundsOf(sitter.meshes.map((mesh) => mesh.positions)), [sitter]);
-  const floor = floorHeight(sitter, bounds);
-  const hall = useMemo(() => hallBounds(floor, room.backdrop), [floor, room.backdrop]);
-  useLayoutEffect(() => {
-    const { vertex, opisthocranion, sellion } = sitter.landmarks;
-    setWhorl(uniforms, vertex, opisthocranion, sellion);
-  }, [sitter, uniforms]);
-
-  const setting = useMemo(
-    () => ({ sitter, light, room, look, landmarks }),
-    [sitter, light, room, look, landmarks],
+  const figures = useMemo(
+    () => new Figures(scene, materials, new Set(landmarks)),
+    [scene, materials, landmarks],
   );
+  useEffect(() => () => figures.dispose(), [figures]);
+  const hall = useRef<Group>(null);
+  const standing = useRef(figures);
+  standing.current = figures;
+  const wall = useMemo(() => {
+    const stand = (company: Company, detail: Detail) => {
+      standing.current.show(company, detail);
+      if (hall.current) hall.current.position.y = company.floor;
+    };
+    return new Wall({ renderer, scene, materials, shadows, stand });
+  }, [renderer, scene, materials, shadows]);
+
+  const companies = useMemo(() => new Companies(), []);
+  const hung = useMemo(() => {
+    const own = alone(sitter);
+    const lists = pictures.flatMap(({ sitters, second }) => [
+      sitters ?? own,
+      second?.sitters ?? own,
+    ]);
+    const found = companies.of(lists);
+    return pictures.map(({ letter, camera, rect, second }, i) => ({
+      letter,
+      camera,
+      rect,
+      company: found[2 * i] as Company,
+      second: second ? { ...second, company: found[2 * i + 1] as Company } : null,
+    }));
+  }, [pictures, sitter, companies]);
+  useLayoutEffect(() => {
+    const present = hung.flatMap(({ company, second }) => [company, second?.company ?? company]);
+    figures.keep(present);
+    shadows.keep(present);
+  }, [hung, figures, shadows]);
+  useLayoutEffect(() => setFill(uniforms, light.fill), [uniforms, light.fill]);
+
+  const setting = useMemo(() => ({ light, room, look, landmarks }), [light, room, look, landmarks]);
   const lamps = useRef<readonly ShadowedLamp[]>([]);
   const setLamps = useCallback((set: readonly ShadowedLamp[]) => {
     lamps.current = set;
@@ -96,41 +130,51 @@ export function StageScene(props: StageSceneProps) {
   useFrame(({ gl }) => {
     if (gl.getContext().isContextLost()) return;
     const { width, height } = gl.domElement;
-    const hanging: Hanging = { pictures, setting, width, height, scale };
-    const drawn = wall.draw(hanging, scene, materials, lamps.current, bounds, hall);
+    const hanging: Hanging = { pictures: hung, setting, width, height, scale };
+    const drawn = wall.draw(hanging, lamps.current);
     if (drawn.length > 0) props.onDrawn(drawn);
   }, 1);
 
-  const latest = useRef({ setting, bounds, hall });
-  latest.current = { setting, bounds, hall };
+  const latest = useRef({ setting, sitter });
+  latest.current = { setting, sitter };
   const [handle] = useState((): StageHandle => {
-    const subjectNow = (camera: Camera): StillSubject => {
+    const companyFor = ({ sitters }: InIt): Company =>
+      companies.find(sitters ?? alone(latest.current.sitter));
+    const rangeFor = (camera: Camera, { bounds, floor }: Company) =>
+      depthRange(camera, bounds, hallBounds(floor, latest.current.setting.room.backdrop));
+    const subjectNow = (camera: Camera, height: number, company: Company): StillSubject => {
       const taken = latest.current;
+      const detail = detailFor(pixelsPerMetre(camera, height), null);
       return {
         renderer,
         scene,
         materials,
         uniforms,
         look: isLit(taken.setting.look) ? taken.setting.look : 'photo',
-        range: depthRange(camera, taken.bounds, taken.hall),
-        prepare: () => wall.prepare(scene, lamps.current),
+        range: rangeFor(camera, company),
+        prepare: () => wall.stand(company, lamps.current, true, detail),
         current: () =>
-          latest.current.setting === taken.setting && !renderer.getContext().isContextLost(),
+          latest.current.setting === taken.setting &&
+          latest.current.sitter === taken.sitter &&
+          !renderer.getContext().isContextLost(),
       };
     };
     return {
-      renderPicture: (camera, width, height, options) =>
-        renderStill(subjectNow(camera), camera, width, height, options),
-      silhouette: (camera, width) =>
-        drawSilhouette(
-          renderer,
-          scene,
-          materials,
+      renderPicture: (camera, width, height, options = {}) =>
+        renderStill(
+          subjectNow(camera, height, companyFor(options)),
           camera,
-          depthRange(camera, latest.current.bounds, latest.current.hall),
           width,
+          height,
+          options,
         ),
-      counts: () => ({ renders: wall.renders, shadowUpdates: wall.shadowUpdates }),
+      silhouette: (camera, width, options = {}) => {
+        const company = companyFor(options);
+        wall.stand(company, lamps.current, false, 'fine');
+        const range = rangeFor(camera, company);
+        return drawSilhouette(renderer, scene, materials, camera, range, width);
+      },
+      counts: () => ({ renders: wall.renders, shadowUpdates: shadows.updates }),
     };
   });
   const { onReady } = props;
@@ -139,8 +183,7 @@ export function StageScene(props: StageSceneProps) {
   return (
     <>
       <Lamps light={light} room={room} onSet={setLamps} />
-      <RoomScene room={room} floor={floor} materials={materials} />
-      <SitterScene sitter={sitter} materials={materials} landmarks={landmarks} />
+      <RoomScene room={room} hall={hall} materials={materials} />
     </>
   );
 }

@@ -6,6 +6,8 @@
  * environment maps" (2001): bands weighted by pi, 2 pi / 3, pi / 4.
  */
 import type { Vec3 } from '../optics/types';
+import { lightDirection } from './lamps';
+import type { LampSetting } from './studio';
 
 export interface SoftBox {
   readonly centre: Vec3;
@@ -19,11 +21,24 @@ export const WALL_RADIANCE = 0.12;
 /** The floor and the ceiling in the surround, seen from the sitter. */
 const FLOOR_RADIANCE = 0.06;
 
-export const SOFT_BOXES: readonly SoftBox[] = [
-  { centre: [2.8, 0.9, 2.2], half: [1.1, 1.4], radiance: 0.95 },
-  { centre: [-3.2, 1.6, 1.2], half: [0.8, 1.2], radiance: 0.7 },
-  { centre: [0, 3.2, 0.6], half: [1.8, 1.6], radiance: 0.75 },
-];
+/** The fill's own box, and what the hall's light walls and ceiling give back. */
+export const SOFT_BOXES = 3;
+const FILL_DISTANCE = 3.7;
+
+/** The boxes around the sitter when the fill is set so. */
+export function fillSurround(fill: LampSetting): readonly SoftBox[] {
+  const [x, y, z] = lightDirection(fill);
+  const half = (fill.softness * FILL_DISTANCE) / 2;
+  return [
+    {
+      centre: [x * FILL_DISTANCE, y * FILL_DISTANCE, z * FILL_DISTANCE],
+      half: [half, half],
+      radiance: 1.1 * fill.strength,
+    },
+    { centre: [-3.2, 1.6, 1.2], half: [0.8, 1.2], radiance: 0.4 },
+    { centre: [0, 3.2, 0.6], half: [1.8, 1.6], radiance: 0.55 },
+  ];
+}
 
 const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 const cross = (a: Vec3, b: Vec3): Vec3 => [
@@ -42,9 +57,9 @@ export function boxAxes({ centre }: SoftBox): readonly [level: Vec3, upright: Ve
 }
 
 /** Radiance that reaches the sitter from a direction. */
-export function fillRadiance(direction: Vec3): number {
+export function fillRadiance(boxes: readonly SoftBox[], direction: Vec3): number {
   let radiance = WALL_RADIANCE + (FLOOR_RADIANCE - WALL_RADIANCE) * Math.max(0, -direction[1]);
-  for (const box of SOFT_BOXES) {
+  for (const box of boxes) {
     const [level, upright, facing] = boxAxes(box);
     const towards = dot(direction, facing);
     if (towards >= 0) continue;

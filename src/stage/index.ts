@@ -1,4 +1,5 @@
 /** The lit scene and its pictures: everything a page needs of the stage. */
+export type { PlacedSitter } from './company';
 export { landmarkColour } from './landmarkColours';
 export type { Look } from './looks';
 export type { Rect } from './rects';
@@ -6,4 +7,5 @@ export { Stage, type StageProps, type Unavailable } from './Stage';
 export type { StageHandle } from './StageScene';
 export type { Silhouette } from './silhouette';
 export { StillInterrupted, type StillOptions } from './still';
+export { type LampSetting, type StudioLight, studioLight, USUAL_LIGHT } from './studio';
 export type { StagePicture } from './wall';

@@ -7,14 +7,16 @@ import {
   Vector3,
   Vector4,
 } from 'three';
-import type { Vec3 } from '../optics/types';
+import type { Landmarks } from '../sitter/types';
 import {
   boxAxes,
   fillRadiance,
+  fillSurround,
   harmonicCoefficients,
   irradianceCoefficients,
   SOFT_BOXES,
 } from './fill';
+import type { LampSetting } from './studio';
 
 /** What the surfaces' shaders need beside the renderer's own uniforms; one set shared by all materials. */
 export interface LampUniforms {
@@ -35,40 +37,31 @@ export interface LampUniforms {
   readonly boxLevel: IUniform<Vector3[]>;
   readonly boxUpright: IUniform<Vector3[]>;
   readonly boxRadiance: IUniform<number[]>;
-  /** Where the hair springs from, and the direction it turns about; the sitter's frame. */
-  readonly whorl: IUniform<Vector3>;
-  readonly whorlAxis: IUniform<Vector3>;
 }
 
-/** Lamps that cast shadows, in the order of the scene: key, rim. */
+/** Lamps that cast shadows, in the order of the scene: key, hair light. */
 export const SHADOWED_LAMPS = 2;
 
 const each = <T>(make: () => T): T[] => Array.from({ length: SHADOWED_LAMPS }, make);
 
-const radiance = harmonicCoefficients(fillRadiance);
+const eachBox = <T>(make: () => T): T[] => Array.from({ length: SOFT_BOXES }, make);
 
 export const lampUniforms = (): LampUniforms => ({
-  fillIrradiance: { value: [...irradianceCoefficients(radiance)] },
-  fillRadiance: { value: [...radiance] },
-  boxCentre: { value: SOFT_BOXES.map(({ centre }) => new Vector3(...centre)) },
-  boxLevel: {
-    value: SOFT_BOXES.map((box) => new Vector3(...boxAxes(box)[0]).divideScalar(box.half[0])),
-  },
-  boxUpright: {
-    value: SOFT_BOXES.map((box) => new Vector3(...boxAxes(box)[1]).divideScalar(box.half[1])),
-  },
-  boxRadiance: { value: SOFT_BOXES.map((box) => box.radiance) },
+  fillIrradiance: { value: new Array<number>(9).fill(0) },
+  fillRadiance: { value: new Array<number>(9).fill(0) },
+  boxCentre: { value: eachBox(() => new Vector3(0, 1, 0)) },
+  boxLevel: { value: eachBox(() => new Vector3(1, 0, 0)) },
+  boxUpright: { value: eachBox(() => new Vector3(0, 0, 1)) },
+  boxRadiance: { value: eachBox(() => 0) },
   lampDepths: { value: each<Texture | null>(() => null) },
   lampAxes: { value: each(() => new Matrix3()) },
   lampOptics: { value: each(() => new Vector4()) },
   lampFirst: { value: each(() => 0) },
   shadowTurn: { value: new Vector2(1, 0) },
   pixelOrigin: { value: new Vector2(0, 0) },
-  whorl: { value: new Vector3(0, 0.1, -0.1) },
-  whorlAxis: { value: new Vector3(0, 0.8, -0.6) },
 });
 
-/** Reads one lamp's shadow camera, once its shadow map has been drawn. `nearest`: depth of the first caster. */
+/** Reads one lamp's shadow camera, once its shadow map has been drawn. `nearest`: depth of the first caster, metres. */
 export function setLamp(
   uniforms: LampUniforms,
   index: number,
@@ -85,9 +78,29 @@ export function setLamp(
   uniforms.lampFirst.value[index] = nearest;
 }
 
-/** Puts the whorl on the back of the crown, between the two given landmarks. */
-export function setWhorl(uniforms: LampUniforms, vertex: Vec3, back: Vec3, sellion: Vec3): void {
-  const whorl = uniforms.whorl.value.set(...vertex).lerp(new Vector3(...back), 0.45);
-  const centre = new Vector3(...vertex).add(new Vector3(...back)).add(new Vector3(...sellion));
-  uniforms.whorlAxis.value.copy(whorl).sub(centre.divideScalar(3)).normalize();
+/** Sets the fill to its wanted place and strength. */
+export function setFill(uniforms: LampUniforms, fill: LampSetting): void {
+  const surround = fillSurround(fill);
+  const radiance = harmonicCoefficients((direction) => fillRadiance(surround, direction));
+  uniforms.fillRadiance.value = [...radiance];
+  uniforms.fillIrradiance.value = [...irradianceCoefficients(radiance)];
+  surround.forEach((box, i) => {
+    const [level, upright] = boxAxes(box);
+    uniforms.boxCentre.value[i]?.set(...box.centre);
+    uniforms.boxLevel.value[i]?.set(...level).divideScalar(box.half[0]);
+    uniforms.boxUpright.value[i]?.set(...upright).divideScalar(box.half[1]);
+    uniforms.boxRadiance.value[i] = box.radiance;
+  });
+}
+
+/** Where the hair springs from, on the back of the crown, and the direction it turns about. */
+export function whorlUniforms({ vertex, opisthocranion, sellion }: Landmarks): {
+  readonly whorl: IUniform<Vector3>;
+  readonly whorlAxis: IUniform<Vector3>;
+} {
+  const back = new Vector3(...opisthocranion);
+  const whorl = new Vector3(...vertex).lerp(back, 0.45);
+  const centre = new Vector3(...vertex).add(back).add(new Vector3(...sellion));
+  const axis = whorl.clone().sub(centre.divideScalar(3)).normalize();
+  return { whorl: { value: whorl }, whorlAxis: { value: axis } };
 }

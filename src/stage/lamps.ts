@@ -1,6 +1,7 @@
 /** The studio's lamps: where they stand, how large and how strong they are. Metres, the sitter's frame. */
 import type { Vec3 } from '../optics/types';
-import type { Light, Room } from '../session/types';
+import type { Room } from '../session/types';
+import type { LampSetting, StudioLight } from './studio';
 
 export interface Lamp {
   readonly position: Vec3;
@@ -15,9 +16,13 @@ export interface Lamp {
 
 const KEY_DISTANCE = 2.2;
 const KEY_AIM: Vec3 = [0, -0.42, 0];
+const HAIR_AIM: Vec3 = [0, -0.05, -0.05];
+const HAIR_DISTANCE = 2.1;
+/** A lamp behind the sitter keeps this far from the wall. */
+const WALL_GAP = 0.25;
 
 /** Unit vector from the eyes to a source; azimuth positive to the picture's left (the sitter's right). */
-export function lightDirection(light: Pick<Light, 'azimuth' | 'elevation'>): Vec3 {
+export function lightDirection(light: Pick<LampSetting, 'azimuth' | 'elevation'>): Vec3 {
   const level = Math.cos(light.elevation);
   return [
     -Math.sin(light.azimuth) * level,
@@ -27,25 +32,27 @@ export function lightDirection(light: Pick<Light, 'azimuth' | 'elevation'>): Vec
 }
 
 /** The key: a round soft box whose size follows the wanted softness (diameter over distance). */
-export function keyLamp(light: Light): Lamp {
-  const [x, y, z] = lightDirection(light);
+export function keyLamp({ key }: Pick<StudioLight, 'key'>): Lamp {
+  const [x, y, z] = lightDirection(key);
   return {
     position: [x * KEY_DISTANCE, y * KEY_DISTANCE, z * KEY_DISTANCE],
     target: KEY_AIM,
-    diameter: light.softness * KEY_DISTANCE,
-    strength: 1.08,
+    diameter: key.softness * KEY_DISTANCE,
+    strength: 0.94 * key.strength,
     beam: 0.66,
   };
 }
 
-/** The hair light: behind and above, on the side away from the key, kept inside the room. */
-export function rimLamp(light: Light, room: Room): Lamp {
-  const side = light.azimuth >= 0 ? 1 : -1;
+/** The hair light, nearer than usual where the wall asks for it. */
+export function hairLamp({ hair }: Pick<StudioLight, 'hair'>, room: Room): Lamp {
+  const [x, y, z] = lightDirection(hair);
+  const behind = room.backdrop - WALL_GAP;
+  const distance = z < 0 ? Math.min(HAIR_DISTANCE, behind / -z) : HAIR_DISTANCE;
   return {
-    position: [side * 0.95, 1.15, -Math.max(0.6, Math.min(1.5, room.backdrop - 0.25))],
-    target: [0, -0.05, -0.05],
-    diameter: 0.3,
-    strength: 0.85,
+    position: [x * distance, y * distance, z * distance],
+    target: HAIR_AIM,
+    diameter: hair.softness * distance,
+    strength: 0.8 * hair.strength,
     beam: 0.5,
   };
 }
@@ -54,15 +61,19 @@ export function rimLamp(light: Light, room: Room): Lamp {
  * The light on the backdrop: above and behind the sitter, turned to the wall, so that none of it falls on
  * the sitter. It comes nearer to the wall, and is turned down, as the wall comes nearer to the sitter.
  */
-export function backdropLamp(room: Room): Lamp {
+export function backdropLamp({ background }: Pick<StudioLight, 'background'>, room: Room): Lamp {
   const wall = -room.backdrop;
   const reach = Math.max(0.3, Math.min(1.7, room.backdrop - 0.45));
+  const [across, up] = [Math.tan(background.azimuth), Math.tan(background.elevation)];
+  const within = (value: number, most: number) => Math.max(-most, Math.min(most, value));
+  const x = within(-across * room.backdrop, 1.5 * reach);
+  const y = within(up * room.backdrop, 0.5 * reach);
   return {
-    position: [-0.2 * reach, 1.3, wall + reach],
-    target: [0.06 * reach, 1.3 - 0.85 * reach, wall],
+    position: [x - 0.2 * reach, 1.3 + y, wall + reach],
+    target: [x + 0.06 * reach, 1.3 - 0.85 * reach + y, wall],
     diameter: 0.3,
-    strength: 0.3 * reach,
-    beam: 0.8,
+    strength: 0.3 * reach * background.strength,
+    beam: 0.4 + 0.5 * background.softness,
   };
 }
 

@@ -1,13 +1,15 @@
 import {
   type Color,
+  DoubleSide,
   FrontSide,
+  type IUniform,
   type Material,
   MeshBasicMaterial,
   MeshPhysicalMaterial,
   type MeshPhysicalMaterialParameters,
 } from 'three';
-import type { Substance } from '../sitter/types';
-import type { LampUniforms } from './lampUniforms';
+import type { Landmarks, Substance } from '../sitter/types';
+import { type LampUniforms, whorlUniforms } from './lampUniforms';
 import { lightSurface, type Surface } from './shaders/surfaces';
 
 interface Recipe extends MeshPhysicalMaterialParameters {
@@ -16,7 +18,10 @@ interface Recipe extends MeshPhysicalMaterialParameters {
   readonly fillShare?: number;
 }
 
-/** Reflection at normal incidence 0.028, as of skin's oil layer; other values are set by eye. */
+/**
+ * Reflection at normal incidence 0.028, as of skin's oil layer; the cornea's and the frame's indices are
+ * those of tears and of cellulose acetate; other values are set by eye.
+ */
 const RECIPES: Readonly<Record<Substance, Recipe>> = {
   skin: { surface: 'skin', roughness: 0.5, ior: 1.4, specularIntensity: 0.9 },
   brows: { surface: 'cloth', roughness: 0.8, specularIntensity: 0.1 },
@@ -26,8 +31,16 @@ const RECIPES: Readonly<Record<Substance, Recipe>> = {
   outer: { surface: 'cloth', roughness: 0.82, specularIntensity: 0.6 },
   trousers: { surface: 'cloth', roughness: 0.85, specularIntensity: 0.6 },
   shoes: { surface: 'plain', roughness: 0.45 },
-  frame: { surface: 'plain', roughness: 0.35 },
-  glass: { surface: 'plain', roughness: 0.02, transparent: true, opacity: 0.08 },
+  frame: { surface: 'plain', roughness: 0.22, ior: 1.48 },
+  glass: {
+    surface: 'plain',
+    roughness: 0.04,
+    ior: 1.5,
+    transparent: true,
+    opacity: 0.06,
+    depthWrite: false,
+    side: DoubleSide,
+  },
 };
 
 /** Share of the fill that reaches the hall: the soft boxes stand near the sitter, their backs to it. */
@@ -37,6 +50,7 @@ export const ROOM_FILL = 0.62;
 export function litMaterial(
   uniforms: LampUniforms,
   { surface, fillShare = 1, ...parameters }: Recipe,
+  more: Readonly<Record<string, IUniform>> = {},
 ): MeshPhysicalMaterial {
   const material = new MeshPhysicalMaterial({
     vertexColors: true,
@@ -45,7 +59,7 @@ export function litMaterial(
     ...parameters,
   });
   material.onBeforeCompile = (shader) => {
-    Object.assign(shader.uniforms, uniforms, { fillShare: { value: fillShare } });
+    Object.assign(shader.uniforms, uniforms, more, { fillShare: { value: fillShare } });
     lightSurface(shader, surface);
   };
   material.customProgramCacheKey = () => surface;
@@ -54,6 +68,8 @@ export function litMaterial(
 
 export interface Materials {
   readonly of: Readonly<Record<Substance, MeshPhysicalMaterial>>;
+  /** Hair that springs from one head's own whorl; whoever asks disposes of it. */
+  readonly hairOf: (landmarks: Landmarks) => MeshPhysicalMaterial;
   readonly room: MeshPhysicalMaterial;
   /** Mid-grey, without colour: shows shape and light alone. */
   readonly clay: MeshPhysicalMaterial;
@@ -78,8 +94,8 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
       dithering: true,
     }),
     clay: litMaterial(uniforms, {
-      surface: 'plain',
-      roughness: 0.8,
+      surface: 'clay',
+      roughness: 0.62,
       vertexColors: false,
       color: clay,
       specularIntensity: 0.5,
@@ -90,6 +106,7 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
   const all: Material[] = [...Object.values(of), ...Object.values(rest)];
   return {
     of,
+    hairOf: (landmarks) => litMaterial(uniforms, RECIPES.hair, whorlUniforms(landmarks)),
     ...rest,
     dispose: () => {
       for (const material of all) material.dispose();

@@ -1,15 +1,24 @@
-/** The shadow maps, drawn once for all pictures and kept until the sitter, the light or the room changes. */
-import { Camera, type Scene, type SpotLight, type WebGLRenderer } from 'three';
-import { type LampUniforms, SHADOWED_LAMPS, setLamp } from './lampUniforms';
+/** The shadow maps: drawn once for all pictures whose sitters cast the same, kept until light or room changes. */
+import {
+  Camera,
+  type Scene,
+  type SpotLight,
+  Vector3,
+  type WebGLRenderer,
+  type WebGLRenderTarget,
+} from 'three';
+import type { Company } from './company';
+import { type LampUniforms, setLamp } from './lampUniforms';
 import { LAYER } from './layers';
 import { NearestDepths } from './nearestDepths';
 
 export interface ShadowedLamp {
   readonly light: SpotLight;
   readonly diameter: number;
-  /** Depth of the first thing that may cast a shadow, metres. */
-  readonly nearest: number;
 }
+
+/** Nothing that casts a shadow counts as nearer to a lamp than this, metres. */
+const LEAST_DEPTH = 0.3;
 
 /** What may stand between the lamp and a part of the sitter, and of the room, stands this far before it. */
 const BEFORE_SITTER = 0.25;
@@ -23,34 +32,122 @@ function penumbra({ light, diameter }: ShadowedLamp, depth: number, before: numb
   return (diameter * before) / (depth - before) / mapSide;
 }
 
-export class ShadowMaps {
-  private readonly nearest = new NearestDepths();
-  private readonly textures = Array.from({ length: SHADOWED_LAMPS }, NearestDepths.texture);
-  private readonly onlyShadows = new Camera();
+/** What stands nearest to the lamp, from the corners of the company's box. */
+function nearestDepth({ light }: ShadowedLamp, { bounds: { min, max } }: Company): number {
+  const axis = light.target.position.clone().sub(light.position).normalize();
+  const corner = new Vector3();
+  const depths = Array.from({ length: 8 }, (_, i) =>
+    corner
+      .set(i & 1 ? max[0] : min[0], i & 2 ? max[1] : min[1], i & 4 ? max[2] : min[2])
+      .sub(light.position)
+      .dot(axis),
+  );
+  return Math.max(LEAST_DEPTH, Math.min(...depths));
+}
 
-  constructor(private readonly uniforms: LampUniforms) {
-    this.onlyShadows.layers.set(LAYER.none);
+/** One company's maps of all lamps. */
+class Shades {
+  private readonly maps: (WebGLRenderTarget | null)[];
+  private readonly textures: WebGLRenderTarget[];
+  private nearest: readonly number[] = [];
+
+  constructor(private readonly lamps: readonly ShadowedLamp[]) {
+    this.maps = lamps.map(() => null);
+    this.textures = lamps.map(NearestDepths.texture);
   }
 
-  update(renderer: WebGLRenderer, scene: Scene, lamps: readonly ShadowedLamp[]): void {
+  /** Draws the maps of what is visible in the scene. */
+  draw(
+    renderer: WebGLRenderer,
+    scene: Scene,
+    viewer: Camera,
+    reader: NearestDepths,
+    company: Company,
+  ): void {
+    this.hang();
     renderer.shadowMap.needsUpdate = true;
-    renderer.render(scene, this.onlyShadows);
-    lamps.forEach((lamp, index) => {
-      const texture = this.textures[index];
-      if (!texture) return;
+    renderer.render(scene, viewer);
+    this.nearest = this.lamps.map((lamp, index) => {
+      this.maps[index] = lamp.light.shadow.map as WebGLRenderTarget | null;
+      const nearest = nearestDepth(lamp, company);
       const widths = [
-        LOOK * penumbra(lamp, lamp.nearest + 2 * BEFORE_SITTER, BEFORE_SITTER),
-        LOOK * penumbra(lamp, lamp.nearest + 2 * BEFORE_ROOM, BEFORE_ROOM),
+        LOOK * penumbra(lamp, nearest + 2 * BEFORE_SITTER, BEFORE_SITTER),
+        LOOK * penumbra(lamp, nearest + 2 * BEFORE_ROOM, BEFORE_ROOM),
       ] as const;
-      this.nearest.read(renderer, lamp.light, lamp.nearest, widths, texture);
-      this.uniforms.lampDepths.value[index] = texture.texture;
-      setLamp(this.uniforms, index, lamp.light, lamp.diameter, lamp.nearest);
+      reader.read(renderer, lamp.light, nearest, widths, this.textures[index] as WebGLRenderTarget);
+      return nearest;
     });
     renderer.setRenderTarget(null);
   }
 
+  private hang(): void {
+    this.lamps.forEach(({ light }, index) => {
+      light.shadow.map = this.maps[index] as typeof light.shadow.map;
+    });
+  }
+
+  use(uniforms: LampUniforms): void {
+    this.hang();
+    this.lamps.forEach(({ light, diameter }, index) => {
+      uniforms.lampDepths.value[index] = (this.textures[index] as WebGLRenderTarget).texture;
+      setLamp(uniforms, index, light, diameter, this.nearest[index] as number);
+    });
+  }
+
   dispose(): void {
-    for (const texture of this.textures) texture.dispose();
-    this.nearest.dispose();
+    for (const target of [...this.maps, ...this.textures]) {
+      target?.depthTexture?.dispose();
+      target?.dispose();
+    }
+    for (const { light } of this.lamps) light.shadow.map = null;
+  }
+}
+
+export class ShadowMaps {
+  /** Companies' shadows drawn since the start. */
+  updates = 0;
+  private readonly reader = new NearestDepths();
+  private readonly known = new Map<string, Shades>();
+  private readonly viewer = new Camera();
+
+  constructor(private readonly uniforms: LampUniforms) {
+    this.viewer.layers.set(LAYER.none);
+  }
+
+  /** Makes a company's shadows those that the surfaces ask; it must be the one that is visible. */
+  use(
+    renderer: WebGLRenderer,
+    scene: Scene,
+    lamps: readonly ShadowedLamp[],
+    company: Company,
+  ): void {
+    let shades = this.known.get(company.shades);
+    if (!shades) {
+      shades = new Shades(lamps);
+      this.known.set(company.shades, shades);
+      shades.draw(renderer, scene, this.viewer, this.reader, company);
+      this.updates += 1;
+    }
+    shades.use(this.uniforms);
+  }
+
+  /** Light or room changed, or the graphics context was lost: nothing drawn counts any more. */
+  forget(): void {
+    for (const shades of this.known.values()) shades.dispose();
+    this.known.clear();
+  }
+
+  /** Lets the maps of all but the given companies go. */
+  keep(companies: readonly Company[]): void {
+    for (const [key, shades] of this.known) {
+      if (companies.some((company) => company.shades === key)) continue;
+      shades.dispose();
+      this.known.delete(key);
+    }
+  }
+
+  dispose(): void {
+    this.forget();
+    this.reader.dispose();
   }
 }

@@ -40,6 +40,7 @@ export function ellipsoid(
     positions: new Float32Array(positions),
     normals: new Float32Array(3 * count),
     colours: new Uint8Array(3 * count),
+    openness: new Uint8Array(count).fill(255),
     indices: new Uint32Array(indices),
     regions: new Uint8Array(count).fill(region),
   };

@@ -45,6 +45,7 @@ function ellipsoid(
     positions: new Float32Array(positions),
     normals: new Float32Array(normals),
     colours: new Uint8Array(positions.length),
+    openness: new Uint8Array(positions.length / 3).fill(255),
     indices: new Uint32Array(indices),
     regions: new Uint8Array(positions.length / 3).fill(region),
   };

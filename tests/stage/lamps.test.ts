@@ -1,12 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { degToRad } from '../../src/optics/units';
-import { backdropLamp, intensityAt, keyLamp, lightDirection, throwOf } from '../../src/stage/lamps';
+import {
+  backdropLamp,
+  hairLamp,
+  intensityAt,
+  keyLamp,
+  lightDirection,
+  throwOf,
+} from '../../src/stage/lamps';
+import { studioLight, USUAL_LIGHT } from '../../src/stage/studio';
 
 const light = (azimuth: number, elevation: number) => ({
   azimuth: degToRad(azimuth),
   elevation: degToRad(elevation),
   softness: 0.3,
+  strength: 1,
 });
+const keyed = (azimuth: number, elevation: number) => ({ key: light(azimuth, elevation) });
 
 describe('lamps', () => {
   it('put the key in front, at the picture’s left, above', () => {
@@ -22,12 +32,12 @@ describe('lamps', () => {
   });
 
   it('give the key the size its softness asks for at its distance', () => {
-    const key = keyLamp(light(40, 30));
+    const key = keyLamp(keyed(40, 30));
     expect(key.diameter / throwOf(key)).toBeCloseTo(0.3, 12);
   });
 
   it('light the eyes with the strength stated, by the inverse-square law', () => {
-    const key = keyLamp(light(-20, 10));
+    const key = keyLamp(keyed(-20, 10));
     const distance = throwOf(key);
     expect(intensityAt(key.strength, distance) / distance ** 2 / Math.PI).toBeCloseTo(
       key.strength,
@@ -38,7 +48,7 @@ describe('lamps', () => {
   it.each([0.6, 1, 2, 4])(
     'keep the backdrop light off the sitter, backdrop at %s m',
     (backdrop) => {
-      const lamp = backdropLamp({ backdrop, cameraWall: 3, behindCamera: 0.4 });
+      const lamp = backdropLamp(USUAL_LIGHT, { backdrop, cameraWall: 3, behindCamera: 0.4 });
       // The sitter's back is at z = -0.25; the beam points away from it.
       const axis = lamp.target.map((value, i) => value - (lamp.position[i] as number));
       const angleTo = (point: readonly number[]) => {
@@ -56,4 +66,28 @@ describe('lamps', () => {
       }
     },
   );
+
+  it.each([0.6, 1, 2, 4])('keep the hair light before the wall, backdrop at %s m', (backdrop) => {
+    const lamp = hairLamp(USUAL_LIGHT, { backdrop, cameraWall: 3, behindCamera: 0.4 });
+    expect(lamp.position[2]).toBeGreaterThanOrEqual(-backdrop + 0.2);
+    expect(lamp.position[2]).toBeLessThan(0);
+  });
+
+  it('give nothing when they are off, and twice as much at twice the strength', () => {
+    const off = { ...USUAL_LIGHT, key: { ...USUAL_LIGHT.key, strength: 0 } };
+    const twice = { ...USUAL_LIGHT, key: { ...USUAL_LIGHT.key, strength: 2 } };
+    expect(keyLamp(off).strength).toBe(0);
+    expect(keyLamp(twice).strength).toBeCloseTo(2 * keyLamp(USUAL_LIGHT).strength, 12);
+  });
+
+  it('stand opposite the key where only the key is set', () => {
+    for (const azimuth of [30, -30]) {
+      const all = studioLight({ azimuth: degToRad(azimuth), elevation: 0.5, softness: 0.3 });
+      const sideOf = (lamp: { azimuth: number; elevation: number }) =>
+        Math.sign(lightDirection(lamp)[0]);
+      expect(sideOf(all.fill)).toBe(-sideOf(all.key));
+      expect(sideOf(all.hair)).toBe(-sideOf(all.key));
+      expect(all.key.softness).toBe(0.3);
+    }
+  });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Camera } from '../../src/optics/types';
 import { metres, radians } from '../../src/optics/units';
+import type { Company } from '../../src/stage/company';
 import { type Hanging, todo } from '../../src/stage/wall';
 
 const camera = (distance: number): Camera => ({
@@ -10,12 +11,26 @@ const camera = (distance: number): Camera => ({
   imageDistance: metres(0.05),
   sensor: { width: metres(0.024), height: metres(0.036) },
 });
-const setting = { sitter: {}, light: {}, room: {}, look: 'photo', landmarks: [] } as const;
+const room = { backdrop: 2, cameraWall: 3, behindCamera: 0.4 };
+const setting = { light: {}, room, look: 'photo', landmarks: [] } as const;
+const company = (shades: string): Company => ({
+  sitters: [],
+  bounds: { min: [0, 0, 0], max: [0, 0, 0] },
+  floor: -1.5,
+  shades,
+});
+const [somebody, another] = [company('a'), company('b')];
 const rect = { x: 0, y: 0, width: 100, height: 150 };
 const hanging: Hanging = {
   pictures: [
-    { letter: 'A', camera: camera(0.4), rect },
-    { letter: 'B', camera: camera(2.4), rect: { ...rect, x: 120 } },
+    { letter: 'A', camera: camera(0.4), rect, company: somebody, second: null },
+    {
+      letter: 'B',
+      camera: camera(2.4),
+      rect: { ...rect, x: 120 },
+      company: somebody,
+      second: null,
+    },
   ],
   setting,
   width: 400,
@@ -43,13 +58,17 @@ describe('what is drawn again', () => {
     expect(todo(hanging, moved)).toEqual({ clear: false, shadows: false, letters: ['B'] });
   });
 
-  it.each(['sitter', 'light', 'room'] as const)(
-    'all pictures and the shadows when the %s changes',
-    (key) => {
-      const changed = { ...hanging, setting: { ...setting, [key]: {} } };
-      expect(todo(hanging, changed)).toEqual({ clear: false, shadows: true, letters: ['A', 'B'] });
-    },
-  );
+  it('the picture whose sitters change, and what was drawn of shadows stays', () => {
+    const [a, b] = hanging.pictures;
+    if (!a || !b) throw new Error('two pictures hang here');
+    const changed = { ...hanging, pictures: [{ ...a, company: another }, b] };
+    expect(todo(hanging, changed)).toEqual({ clear: false, shadows: false, letters: ['A'] });
+  });
+
+  it.each(['light', 'room'] as const)('all pictures and all shadows when the %s changes', (key) => {
+    const changed = { ...hanging, setting: { ...setting, [key]: { ...room } } };
+    expect(todo(hanging, changed)).toEqual({ clear: false, shadows: true, letters: ['A', 'B'] });
+  });
 
   it('all pictures, not the shadows, when the look changes', () => {
     const changed = { ...hanging, setting: { ...setting, look: 'clay' as const } };

@@ -1,20 +1,28 @@
 /**
- * What light does at each kind of surface, as changes to the physical material's direct lighting:
- * every lamp has a size, which widens its highlight; skin lets light through beyond the terminator
- * and at the edge of a shadow, red farthest; hair shines along its strands; eyes mirror the lamp.
+ * What light does at each kind of surface, as changes to the physical material's lighting: every lamp has
+ * a size, which widens its highlight and its turn into shade, and a soft shadow; the fill is shaded by the
+ * sitter's baked openness.
  */
 import { ShaderChunk } from 'three';
 import { SOFT_BOXES, WALL_RADIANCE } from '../fill';
+import { eye } from './eye';
+import { hair } from './hair';
 import { insertAfter, replaceOnce, type ShaderText } from './patch';
+import { skin } from './skin';
 import { softShadowFragment } from './softShadow';
+import type { SurfaceText } from './surfaceText';
 
-export type Surface = 'skin' | 'hair' | 'eye' | 'cloth' | 'plain';
+export type Surface = 'skin' | 'hair' | 'eye' | 'cloth' | 'plain' | 'clay';
 
 const shared = /* glsl */ `
 // The lamp in hand: its light before the shadow, its shadow, its angular radius.
 vec3 lampLight = vec3( 0.0 );
 float lampShadow = 1.0;
 float lampSpread = 0.07;
+
+// Share of the hall's open space over the point, and what a fold too fine for a shadow map lets in.
+varying float vOpen;
+float creaseLight = 1.0;
 
 uniform float fillIrradiance[ 9 ];
 uniform float fillRadiance[ 9 ];
@@ -33,53 +41,16 @@ PhysicalMaterial widened( const in PhysicalMaterial material, float more ) {
 }
 `;
 
-const direct: Record<Surface, string> = {
-  plain: /* glsl */ `
+const plain: SurfaceText = {
+  direct: /* glsl */ `
 	vec3 irradiance = saturate( dot( geometryNormal, directLight.direction ) ) * directLight.color;
 	reflectedLight.directDiffuse += irradiance * BRDF_Lambert( material.diffuseContribution );
 	reflectedLight.directSpecular += irradiance * BRDF_GGX( directLight.direction, geometryViewDir, geometryNormal, widened( material, 0.5 * lampSpread ) );
 `,
-  skin: /* glsl */ `
-	float facing = dot( geometryNormal, directLight.direction );
-	vec3 reach = vec3( 0.14, 0.055, 0.03 ) + 0.3 * lampSpread;
-	vec3 wrapped = saturate( ( facing + reach ) / ( ( 1.0 + reach ) * ( 1.0 + reach ) ) );
-	vec3 bled = pow( vec3( max( lampShadow, 1e-4 ) ), vec3( 0.82, 0.98, 1.04 ) );
-	vec3 arriving = wrapped * bled * lampLight;
-	float edge = 1.0 - saturate( dot( geometryNormal, geometryViewDir ) );
-	vec3 down = vec3( 0.10, 0.088, 0.08 ) * edge * edge * edge;
-	reflectedLight.directDiffuse += arriving * ( BRDF_Lambert( material.diffuseContribution ) + down * RECIPROCAL_PI );
-	vec3 irradiance = saturate( facing ) * directLight.color;
-	vec3 broad = BRDF_GGX( directLight.direction, geometryViewDir, geometryNormal, widened( material, 0.5 * lampSpread ) );
-	reflectedLight.directSpecular += irradiance * broad;
-`,
-  hair: /* glsl */ `
-	float facing = dot( geometryNormal, directLight.direction );
-	float through = saturate( ( facing + 0.35 ) / 1.82 );
-	reflectedLight.directDiffuse += through * directLight.color * BRDF_Lambert( material.diffuseContribution );
-	vec3 halfway = normalize( directLight.direction + geometryViewDir );
-	float along = dot( strand, halfway );
-	float front = smoothstep( - 0.1, 0.5, facing );
-	float first = along + 0.10 + strandShift;
-	float second = along - 0.16 + 1.6 * strandShift;
-	float width1 = 0.011 + 0.25 * lampSpread * lampSpread;
-	float width2 = 0.05 + 0.25 * lampSpread * lampSpread;
-	float lobe1 = exp( - first * first / ( 2.0 * width1 ) ) * 0.020 / sqrt( width1 );
-	float lobe2 = exp( - second * second / ( 2.0 * width2 ) ) * 0.06 / sqrt( width2 );
-	reflectedLight.directSpecular += front * directLight.color * RECIPROCAL_PI * ( vec3( lobe1 ) + lobe2 * sqrt( max( material.diffuseContribution, vec3( 0.0 ) ) ) * 0.8 );
-`,
-  eye: /* glsl */ `
-	float facing = dot( geometryNormal, directLight.direction );
-	float through = saturate( ( facing + 0.3 ) / 1.69 );
-	vec3 arriving = mix( vec3( 1.0 ), vec3( 1.0, 0.93, 0.9 ), 1.0 - saturate( facing ) ) * through * directLight.color;
-	reflectedLight.directDiffuse += arriving * BRDF_Lambert( material.diffuseContribution );
-	// The wet surface mirrors the lamp's disc: its radiance is irradiance over the solid angle it fills.
-	float angle = acos( clamp( dot( reflect( - geometryViewDir, geometryNormal ), directLight.direction ), - 1.0, 1.0 ) );
-	float rim = max( fwidth( angle ), 0.12 * lampSpread );
-	float disc = 1.0 - smoothstep( lampSpread - rim, lampSpread + rim, angle );
-	float mirrored = 0.03 + 0.97 * pow( 1.0 - saturate( dot( geometryNormal, geometryViewDir ) ), 5.0 );
-	reflectedLight.directSpecular += disc * mirrored * min( RECIPROCAL_PI / ( lampSpread * lampSpread ), 60.0 ) * directLight.color;
-`,
-  cloth: /* glsl */ `
+};
+
+const cloth: SurfaceText = {
+  direct: /* glsl */ `
 	float facing = dot( geometryNormal, directLight.direction );
 	float through = saturate( ( facing + 0.08 ) / 1.166 );
 	float edge = 1.0 - saturate( dot( geometryNormal, geometryViewDir ) );
@@ -89,6 +60,24 @@ const direct: Record<Surface, string> = {
 `,
 };
 
+/** Unglazed clay: matte, its turn into shade as soft as the lamp is wide; hollows stay a little darker. */
+const clay: SurfaceText = {
+  setup: /* glsl */ `
+diffuseColor.rgb *= mix( 0.72, 1.0, smoothstep( 0.05, 0.75, vOpen ) );
+`,
+  direct: /* glsl */ `
+	float facing = dot( geometryNormal, directLight.direction );
+	float width = 0.04 + lampSpread;
+	float rise = saturate( ( facing + width ) / ( 2.0 * width ) );
+	float arriving = facing > width ? facing : width * rise * rise;
+	float edge = 1.0 - saturate( dot( geometryNormal, geometryViewDir ) );
+	reflectedLight.directDiffuse += arriving * directLight.color * BRDF_Lambert( material.diffuseContribution * ( 1.0 + 0.25 * edge * edge ) );
+	reflectedLight.directSpecular += saturate( facing ) * directLight.color * BRDF_GGX( directLight.direction, geometryViewDir, geometryNormal, widened( material, 0.5 * lampSpread ) ) * 0.6;
+`,
+};
+
+const SURFACES: Readonly<Record<Surface, SurfaceText>> = { skin, hair, eye, cloth, plain, clay };
+
 const fill = /* glsl */ `
 vec3 fillNormal = transformNormalByInverseViewMatrix( geometryNormal, viewMatrix );
 vec3 fillMirror = transformNormalByInverseViewMatrix( reflect( - geometryViewDir, geometryNormal ), viewMatrix );
@@ -96,13 +85,13 @@ iblIrradiance += vec3( fillShare * max( harmonic( fillIrradiance, fillNormal, 1.
 `;
 
 /** A rough surface mirrors the fill blurred: its higher bands fade. */
-const roughFill = `${fill}
+const blurredFill = `${fill}
 radiance += vec3( fillShare * max( harmonic( fillRadiance, fillMirror, 0.85, 0.55 ), 0.0 ) );
 `;
 
 const mirroredFill = `${fill}
 float mirroredLight = ${WALL_RADIANCE};
-for ( int i = 0; i < ${SOFT_BOXES.length}; i ++ ) {
+for ( int i = 0; i < ${SOFT_BOXES}; i ++ ) {
 	vec3 facing = cross( boxLevel[ i ], boxUpright[ i ] );
 	float towards = dot( fillMirror, facing );
 	float along = dot( boxCentre[ i ], facing ) / towards;
@@ -115,39 +104,26 @@ radiance += vec3( mirroredLight );
 `;
 
 const boxes = /* glsl */ `
-uniform vec3 boxCentre[ ${SOFT_BOXES.length} ];
-uniform vec3 boxLevel[ ${SOFT_BOXES.length} ];
-uniform vec3 boxUpright[ ${SOFT_BOXES.length} ];
-uniform float boxRadiance[ ${SOFT_BOXES.length} ];
+uniform vec3 boxCentre[ ${SOFT_BOXES} ];
+uniform vec3 boxLevel[ ${SOFT_BOXES} ];
+uniform vec3 boxUpright[ ${SOFT_BOXES} ];
+uniform float boxRadiance[ ${SOFT_BOXES} ];
 `;
 
-const strandSetup = /* glsl */ `
-// Strands lie along the surface, away from the whorl, as combed hair does.
-vec3 fromWhorl = vPlace - whorl;
-vec3 worldNormal = transformNormalByInverseViewMatrix( normal, viewMatrix );
-vec3 laid = fromWhorl - worldNormal * dot( fromWhorl, worldNormal );
-strand = normalize( ( viewMatrix * vec4( laid + vec3( 0.0, -1e-4, 0.0 ), 0.0 ) ).xyz );
-vec3 ahead = normalize( cross( vec3( 1.0, 0.0, 0.0 ), whorlAxis ) );
-vec3 beside = cross( whorlAxis, ahead );
-float around = atan( dot( fromWhorl, beside ), dot( fromWhorl, ahead ) );
-float streaks = strandNoise( around * 22.0 ) * 0.5 + strandNoise( around * 71.0 + 7.0 ) * 0.3 + strandNoise( around * 190.0 + 3.0 ) * 0.2;
-strandShift = ( streaks - 0.5 ) * 0.16;
-diffuseColor.rgb *= 0.78 + 0.44 * streaks;
-`;
-
-const strandShared = /* glsl */ `
-uniform vec3 whorl;
-uniform vec3 whorlAxis;
-varying vec3 vPlace;
-vec3 strand = vec3( 0.0, -1.0, 0.0 );
-float strandShift = 0.0;
-float strandHash( float cell ) { return fract( sin( cell * 91.3458 ) * 47453.5453 ); }
-float strandNoise( float x ) {
-	float cell = floor( x );
-	float part = x - cell;
-	float fine = 1.0 - smoothstep( 0.3, 1.2, fwidth( x ) );
-	float value = mix( strandHash( cell ), strandHash( cell + 1.0 ), part * part * ( 3.0 - 2.0 * part ) );
-	return mix( 0.5, value, fine );
+/**
+ * Openness shades the fill; light that bounces between the walls of a fold takes on their colour, so a
+ * fold in skin is red before it is black (Jimenez et al. 2016, "Practical real-time strategies for
+ * accurate indirect occlusion"). Mirrored light goes first.
+ */
+const shadedFill = /* glsl */ `
+{
+	vec3 albedo = saturate( material.diffuseContribution );
+	float open = mix( 0.06, 1.0, vOpen );
+	vec3 a = 2.0404 * albedo - 0.3324;
+	vec3 b = - 4.7951 * albedo + 0.6417;
+	vec3 c = 2.7552 * albedo + 0.6903;
+	reflectedLight.indirectDiffuse *= max( vec3( open ), ( ( open * a + b ) * open + c ) * open );
+	reflectedLight.indirectSpecular *= open * open;
 }
 `;
 
@@ -168,44 +144,47 @@ export function lampLoop(): string {
 		if ( receiveShadow && directLight.visible && dot( geometryNormal, directLight.direction ) > - 0.25 ) {
 			lampShadow = softShadow( spotShadowMap[ i ], lampDepths[ i ], lampAxes[ i ], lampOptics[ i ], lampFirst[ i ], vSpotLightCoord[ i ], spotLightShadow.shadowMapSize, transformNormalByInverseViewMatrix( geometryNormal, viewMatrix ) );
 		}
-		directLight.color *= lampShadow;`,
+		lampLight *= creaseLight;
+		directLight.color *= lampShadow * creaseLight;`,
   );
 }
 
 /** Turns the physical material's text into that of a surface under the studio's lamps. */
 export function lightSurface(shader: ShaderText, surface: Surface): void {
-  const hair = surface === 'hair';
-  const eye = surface === 'eye';
+  const text = SURFACES[surface];
   let fragment = insertAfter(
     shader.fragmentShader,
     '#include <shadowmap_pars_fragment>',
-    `${softShadowFragment}${shared}${hair ? strandShared : ''}${eye ? boxes : ''}
-void RE_Direct_Surface( ${signature} ) {${direct[surface]}}
+    `${softShadowFragment}${shared}${text.mirrors === 'boxes' ? boxes : ''}${text.pars ?? ''}
+void RE_Direct_Surface( ${signature} ) {${text.direct}}
 #undef RE_Direct
 #define RE_Direct RE_Direct_Surface`,
   );
   fragment = replaceOnce(
     fragment,
     '#include <lights_fragment_maps>',
-    eye ? mirroredFill : roughFill,
+    text.mirrors === 'boxes' ? mirroredFill : blurredFill,
   );
+  fragment = insertAfter(fragment, '#include <aomap_fragment>', shadedFill);
   // Into a float target the light goes undithered: the output pass dithers the encoded picture.
   fragment = replaceOnce(
     fragment,
     '#include <dithering_fragment>',
     '#ifdef TONE_MAPPING\n#include <dithering_fragment>\n#endif',
   );
-  if (hair) fragment = insertAfter(fragment, '#include <normal_fragment_maps>', strandSetup);
+  fragment = insertAfter(
+    fragment,
+    '#include <normal_fragment_maps>',
+    `creaseLight = smoothstep( 0.0, 0.5, vOpen + 0.12 );\n${text.setup ?? ''}`,
+  );
   shader.fragmentShader = replaceOnce(fragment, '#include <lights_fragment_begin>', lampLoop());
-  if (hair) {
-    shader.vertexShader = insertAfter(
-      replaceOnce(
-        shader.vertexShader,
-        '#include <common>',
-        '#include <common>\nvarying vec3 vPlace;',
-      ),
-      '#include <begin_vertex>',
-      'vPlace = position;',
-    );
-  }
+  shader.vertexShader = insertAfter(
+    replaceOnce(
+      shader.vertexShader,
+      '#include <common>',
+      `#include <common>\nattribute float openness;\nvarying float vOpen;\n${text.vertexPars ?? ''}`,
+    ),
+    '#include <begin_vertex>',
+    `vOpen = openness;\n${text.vertexMain ?? ''}`,
+  );
 }

@@ -8,9 +8,11 @@ import {
 } from 'three';
 import type { Camera } from '../../../src/optics/types';
 import type { StagePicture } from '../../../src/stage';
-import { boundsOf, depthRange } from '../../../src/stage/depthRange';
-import { floorHeight, hallBounds } from '../../../src/stage/floor';
-import { lampUniforms, setWhorl } from '../../../src/stage/lampUniforms';
+import { studioLight } from '../../../src/stage';
+import { alone, companyOf } from '../../../src/stage/company';
+import { depthRange } from '../../../src/stage/depthRange';
+import { hallBounds } from '../../../src/stage/floor';
+import { lampUniforms, setFill } from '../../../src/stage/lampUniforms';
 import { createMaterials } from '../../../src/stage/materials';
 import { EXPOSURE } from '../../../src/stage/outputPass';
 import { aim, bareCamera } from '../../../src/stage/projection';
@@ -51,20 +53,24 @@ export function bareSide(
   { sitter, session, states }: Subject,
 ): BareSide {
   const renderer = makeRenderer(canvas);
-  const { light, room } = session;
-  const bounds = boundsOf(sitter.meshes.map(({ positions }) => positions));
-  const { scene, shadowed, wear } = bareScene(sitter, bounds, light, room);
+  const { room } = session;
+  const light = studioLight(session.light);
+  const company = companyOf(alone(sitter));
+  const { scene, shadowed, wear } = bareScene(company, light, room);
   const uniforms = lampUniforms();
-  const { vertex, opisthocranion, sellion } = sitter.landmarks;
-  setWhorl(uniforms, vertex, opisthocranion, sellion);
+  setFill(uniforms, light.fill);
   const studio = createMaterials(uniforms, new Color());
-  const wardrobes = { studio, stock: stockWardrobe(renderer, studio) };
-  wear(studio);
-  new ShadowMaps(uniforms).update(renderer, scene, shadowed);
+  const hair = studio.hairOf(sitter.landmarks);
+  const worn = { ...studio, of: { ...studio.of, hair } };
+  const wardrobes = { studio: worn, stock: stockWardrobe(renderer, studio, light.fill) };
+  wear(worn);
+  new ShadowMaps(uniforms).use(renderer, scene, shadowed, company);
 
-  const hall = hallBounds(floorHeight(sitter, bounds), room.backdrop);
+  const hall = hallBounds(company.floor, room.backdrop);
   const ranges = new Map(
-    states.flat().map((picture) => [picture.camera, depthRange(picture.camera, bounds, hall)]),
+    states
+      .flat()
+      .map((picture) => [picture.camera, depthRange(picture.camera, company.bounds, hall)]),
   );
   const camera = bareCamera();
   const take = (view: Camera) => {

@@ -13,18 +13,19 @@ import {
   type WebGLRenderer,
 } from 'three';
 import type { Substance } from '../../../src/sitter/types';
-import { SOFT_BOXES, WALL_RADIANCE } from '../../../src/stage/fill';
+import { fillSurround, WALL_RADIANCE } from '../../../src/stage/fill';
 import { type Materials, ROOM_FILL } from '../../../src/stage/materials';
+import type { LampSetting } from '../../../src/stage/studio';
 
 export type Wardrobe = Pick<Materials, 'of' | 'room'>;
 
 const glowing = (radiance: number, side = BackSide) =>
   new MeshBasicMaterial({ color: new Color().setScalar(radiance), side });
 
-function fillMap(renderer: WebGLRenderer): Texture {
+function fillMap(renderer: WebGLRenderer, fill: LampSetting): Texture {
   const surround = new Scene();
   surround.add(new Mesh(new SphereGeometry(20), glowing(WALL_RADIANCE)));
-  for (const { centre, half, radiance } of SOFT_BOXES) {
+  for (const { centre, half, radiance } of fillSurround(fill)) {
     const box = new Mesh(new PlaneGeometry(2 * half[0], 2 * half[1]), glowing(radiance));
     box.position.set(...centre);
     // The plane's back is turned to the sitter.
@@ -35,8 +36,12 @@ function fillMap(renderer: WebGLRenderer): Texture {
 }
 
 /** The studio's parameters without the studio's shaders. */
-export function stockWardrobe(renderer: WebGLRenderer, studio: Wardrobe): Wardrobe {
-  const envMap = fillMap(renderer);
+export function stockWardrobe(
+  renderer: WebGLRenderer,
+  studio: Wardrobe,
+  fill: LampSetting,
+): Wardrobe {
+  const envMap = fillMap(renderer, fill);
   const plain = (material: MeshPhysicalMaterial, envMapIntensity = 1) => {
     const copy = new MeshPhysicalMaterial().copy(material);
     return Object.assign(copy, { envMap, envMapIntensity });

@@ -1,0 +1,173 @@
+/**
+ * Where the eyes look. Each turns about a point behind its own pupil; by Listing's law (Helmholtz 1867)
+ * without rolling. The white of the eye is drawn out into the lid corners, so only cornea and iris turn as
+ * a whole: farther out the white slides along the shape it has at rest.
+ */
+import type { Vec3 } from '../optics/types';
+import { type Shell, type ShellPoint, shellOf } from './gazeShell';
+import type { Sitter, SitterMesh } from './types';
+
+/** From the pupil to the point the eye turns about, metres. */
+export const ROTATION_DEPTH = 0.0105;
+/** How far an eye turns in its head, radians: what is comfortable, from memory. */
+export const GAZE_LIMIT = { yaw: (35 * Math.PI) / 180, pitch: (25 * Math.PI) / 180 } as const;
+
+/** Turned in the head, radians: to the sitter's left, and up. */
+export interface EyeTurn {
+  readonly yaw: number;
+  readonly pitch: number;
+}
+
+/** Within this angle of its axis, seen from the point it turns about, the eye turns as a whole. */
+const WHOLE = 0.73;
+/** Out here, under the lids, nothing of it moves. */
+const STILL = 1.51;
+/** The cornea's rim blends into the white within this angle. */
+const BLEND = 0.17;
+
+type Axes = readonly [right: Vec3, up: Vec3, out: Vec3];
+
+const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const plus = (a: Vec3, b: Vec3, k = 1): Vec3 => [a[0] + k * b[0], a[1] + k * b[1], a[2] + k * b[2]];
+const cross = (a: Vec3, b: Vec3): Vec3 => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+const unit = (a: Vec3): Vec3 => plus([0, 0, 0], a, 1 / Math.hypot(...a));
+const vec = (list: Float32Array, v: number): Vec3 => [
+  list[3 * v] as number,
+  list[3 * v + 1] as number,
+  list[3 * v + 2] as number,
+];
+
+/** One eye of the eyes' mesh: its vertices are `first` .. `end` - 1, and `first` is the pupil's middle. */
+export interface EyeFrame {
+  readonly first: number;
+  readonly end: number;
+  readonly pupil: Vec3;
+  readonly right: Vec3;
+  readonly up: Vec3;
+  /** Where it looks. */
+  readonly out: Vec3;
+}
+
+/** Both eyes, the left one first: the mesh holds one after the other. */
+export function eyeFrames({ positions, normals }: SitterMesh): readonly [EyeFrame, EyeFrame] {
+  const half = positions.length / 6;
+  const across = unit(plus(vec(positions, 0), vec(positions, half), -1));
+  const frame = (first: number): EyeFrame => {
+    const out = unit(vec(normals, first));
+    const right = unit(plus(across, out, -dot(across, out)));
+    return {
+      first,
+      end: first + half,
+      pupil: vec(positions, first),
+      right,
+      up: cross(out, right),
+      out,
+    };
+  };
+  return [frame(0), frame(half)];
+}
+
+/** The face's own axes: level through the pupils, and out along the mean of both eyes at rest. */
+function faceAxes([left, right]: readonly [EyeFrame, EyeFrame]): Axes {
+  const across = unit(plus(left.pupil, right.pupil, -1));
+  const ahead = plus(left.out, right.out);
+  const out = unit(plus(ahead, across, -dot(ahead, across)));
+  return [across, cross(out, across), out];
+}
+
+const within = (value: number, most: number): number => Math.max(-most, Math.min(most, value));
+
+/** How an eye has to turn to look at a point, within what it can. */
+function turnTowards(target: Vec3, centre: Vec3, [right, up, out]: Axes): EyeTurn {
+  const way = unit(plus(target, centre, -1));
+  return {
+    yaw: Math.atan2(dot(way, right), dot(way, out)),
+    pitch: Math.asin(within(dot(way, up), 1)),
+  };
+}
+
+/** Direction of a turn, in the face's axes. */
+const direction = ({ yaw, pitch }: EyeTurn): Vec3 => [
+  Math.sin(yaw) * Math.cos(pitch),
+  Math.sin(pitch),
+  Math.cos(yaw) * Math.cos(pitch),
+];
+
+/** Turns a vector about a unit axis (Rodrigues). */
+function turned(p: Vec3, axis: Vec3, angle: number): Vec3 {
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  return plus(plus(plus([0, 0, 0], p, c), cross(axis, p), s), axis, (1 - c) * dot(axis, p));
+}
+
+interface Written {
+  readonly positions: Float32Array;
+  readonly normals: Float32Array;
+  readonly openness: Uint8Array;
+}
+
+/** Turns one eye, writing into the mesh's new arrays. Returns where its pupil then is. */
+function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written: Written): Vec3 {
+  const centre = plus(eye.pupil, axes[2], -ROTATION_DEPTH);
+  const local = (p: Vec3): Vec3 => [dot(p, axes[0]), dot(p, axes[1]), dot(p, axes[2])];
+  const world = (p: Vec3): Vec3 =>
+    plus(plus(plus([0, 0, 0], axes[0], p[0]), axes[1], p[1]), axes[2], p[2]);
+  const look = direction(turn);
+  const angle = Math.acos(within(look[2], 1));
+  const axis: Vec3 = angle < 1e-9 ? [1, 0, 0] : unit([-look[1], look[0], 0]);
+  for (let v = eye.first; v < eye.end; v++) {
+    const p = local(plus(vec(written.positions, v), centre, -1));
+    const radius = Math.hypot(...p);
+    const from = Math.acos(within(p[2] / radius, 1));
+    const share = within((STILL - from) / (STILL - WHOLE), 1);
+    if (share <= 0) continue;
+    const way = unit(turned(p, axis, share * angle));
+    const here: ShellPoint = shell(way);
+    const whole = within((WHOLE + BLEND - from) / BLEND, 1);
+    const kept = Math.max(0, whole);
+    const normal = turned(local(vec(written.normals, v)), axis, share * angle);
+    const reach = kept * radius + (1 - kept) * here.radius;
+    const facing = unit(plus(plus([0, 0, 0], normal, kept), here.normal, 1 - kept));
+    written.positions.set(plus(centre, world(way), reach), 3 * v);
+    written.normals.set(world(facing), 3 * v);
+    written.openness[v] = Math.round(here.openness);
+  }
+  return plus(centre, world(look), ROTATION_DEPTH);
+}
+
+/**
+ * The sitter with the eyes turned: to a point (the lens, in the sitter's own frame), on which they
+ * converge; to a direction in the head, both alike; or `null`, as built. Nothing but the eyes changes, and
+ * the pupils' landmarks go with them, so near a lens the distance between the pupils shrinks. The origin
+ * stays midway between the pupils at rest.
+ */
+export function withGaze<S extends Sitter>(sitter: S, target: Vec3 | EyeTurn | null): S {
+  const [index] = sitter.landmarkVertices.pupil_left;
+  const mesh = sitter.meshes[index];
+  if (!target || !mesh) return sitter;
+  const frames = eyeFrames(mesh);
+  const axes = faceAxes(frames);
+  const shells = shellOf(mesh, frames, axes, { depth: ROTATION_DEPTH, cornea: WHOLE });
+  const written: Written = {
+    positions: mesh.positions.slice(),
+    normals: mesh.normals.slice(),
+    openness: mesh.openness.slice(),
+  };
+  const [left, right] = frames.map((eye, i) => {
+    const centre = plus(eye.pupil, axes[2], -ROTATION_DEPTH);
+    const wanted = 'yaw' in target ? target : turnTowards(target, centre, axes);
+    const turn = {
+      yaw: within(wanted.yaw, GAZE_LIMIT.yaw),
+      pitch: within(wanted.pitch, GAZE_LIMIT.pitch),
+    };
+    return turnEye(eye, axes, turn, shells[i] as Shell, written);
+  }) as [Vec3, Vec3];
+  return {
+    ...sitter,
+    meshes: sitter.meshes.map((each, i) => (i === index ? { ...mesh, ...written } : each)),
+    landmarks: { ...sitter.landmarks, pupil_left: left, pupil_right: right },
+  };
+}
