@@ -3,6 +3,7 @@ import { earOf } from './ears';
 import { fromFloor } from './landmarks-body';
 import { positionAt, type Sculpture } from './sculpture';
 import type { Dimensions, LandmarkName, Landmarks } from './types';
+import { vaultOf } from './vault';
 
 /** A point that the warp takes exactly to where the dimensions put it. */
 export interface Control {
@@ -42,7 +43,7 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
   const controls: Control[] = [];
   for (const name of Object.keys(sculpture.landmarks) as LandmarkName[])
     controls.push({ name, from: at(name), to: ({ landmarks }) => landmarks[name] });
-  controls.push(...earControls(sculpture));
+  controls.push(...earControls(sculpture), ...vaultControls(sculpture));
   for (const side of ['left', 'right'] as const)
     for (const [k, offset] of GLOBE.entries()) {
       const pupil = `pupil_${side}` as const;
@@ -80,6 +81,23 @@ function earControls(sculpture: Sculpture): Control[] {
         from: [side * from[0], from[1], from[2]],
         to: ({ landmarks, more }) => {
           const [x, y, z] = ear.map(landmarks, more?.ear_breadth)(from);
+          return [side * x, y, z];
+        },
+      }),
+    ),
+  );
+}
+
+/** Points over both sides of the vault that keep its form. */
+function vaultControls(sculpture: Sculpture): Control[] {
+  const { points, map } = vaultOf(sculpture);
+  return points.flatMap((from, k) =>
+    [1, -1].map(
+      (side): Control => ({
+        name: `vault ${k} ${side > 0 ? 'left' : 'right'}`,
+        from: [side * from[0], from[1], from[2]],
+        to: ({ landmarks }) => {
+          const [x, y, z] = map(landmarks)(from);
           return [side * x, y, z];
         },
       }),

@@ -2,6 +2,7 @@ import type { Vec3 } from '../optics/types';
 import { PROPORTION } from './landmarks';
 import { positionAt, type Sculpture } from './sculpture';
 import { type Landmarks, REGION } from './types';
+import { spread } from './vault';
 
 /**
  * The ears keep their own character: points spread over each are moved as one piece, scaled along
@@ -51,7 +52,7 @@ export function earOf(sculpture: Sculpture): Ear {
     return [to[0] + x, to[1] + y, to[2] + z];
   };
   return {
-    points: spread(vertices, outermost, [tragion, foremost, ...RIM.map(at)]),
+    points: overEar(vertices, outermost, [tragion, foremost, ...RIM.map(at)]),
     outermost,
     foremost,
     map: (landmarks, more = 0) => {
@@ -77,19 +78,9 @@ function earVertices(sculpture: Sculpture): Vec3[] {
 }
 
 /** The outermost vertex, then each time the one farthest from all that are held already. */
-function spread(vertices: readonly Vec3[], outermost: Vec3, held: readonly Vec3[]): Vec3[] {
-  const chosen = held.every((p) => distance(p, outermost) > APART) ? [outermost] : [];
-  const nearest = vertices.map((v) => Math.min(...[...held, ...chosen].map((p) => distance(v, p))));
-  while (chosen.length < POINTS) {
-    const far = nearest.reduce((best, d, i) => (d > (nearest[best] as number) ? i : best), 0);
-    if ((nearest[far] as number) < APART) break;
-    const next = vertices[far] as Vec3;
-    chosen.push(next);
-    vertices.forEach((v, i) => {
-      nearest[i] = Math.min(nearest[i] as number, distance(v, next));
-    });
-  }
-  return chosen;
+function overEar(vertices: readonly Vec3[], outermost: Vec3, held: readonly Vec3[]): Vec3[] {
+  const first = held.every((p) => distance(p, outermost) > APART) ? [outermost] : [];
+  return [...first, ...spread(vertices, [...held, ...first], POINTS - first.length, APART)];
 }
 
 const less = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];

@@ -1,6 +1,6 @@
 import type { Person } from './controls';
 import { type ClothedDimension, clothedExtents, earExtents, type Figure } from './extents';
-import { girthShares, neckAxis, neckGirth, widenNeck } from './neck';
+import { girthShares, neckGirth, neckMiddle, neckTube, widenNeck } from './girth';
 import type { DimensionName, Dimensions } from './types';
 
 /** What guides must give more than asked, millimetres, so that the mesh measures right. */
@@ -69,11 +69,12 @@ const GIRTH_TOLERANCE = 2e-5;
 
 /** Widens or narrows the neck about its axis until its girth is what was asked. */
 export function fitNeck({ meshes }: Figure, skin: number, { dimensions, landmarks }: Person): void {
-  const axis = neckAxis((name) => landmarks[name]);
+  const tube = neckTube((name) => landmarks[name]);
   const { positions, indices } = meshes[skin] as Figure['meshes'][number];
-  const girth = (): number => neckGirth(axis, positions, indices);
+  const girth = (): number => neckGirth(tube, positions, indices);
+  const middle = neckMiddle(tube, positions, indices);
   const shares = meshes.map(({ substance, positions: P }) =>
-    substance === 'eye' ? new Float32Array(0) : girthShares(axis, P),
+    substance === 'eye' ? new Float32Array(0) : girthShares(tube, middle, P),
   );
   const asked = dimensions.neck_circumference / 1000;
   let gain = 1;
@@ -81,7 +82,7 @@ export function fitNeck({ meshes }: Figure, skin: number, { dimensions, landmark
     const widen = (gain * (asked - now)) / now;
     if (Math.abs(asked - now) < GIRTH_TOLERANCE) return;
     meshes.forEach(({ positions: P }, m) => {
-      widenNeck(axis, P, shares[m] as Float32Array, widen);
+      widenNeck(tube, middle, P, shares[m] as Float32Array, widen);
     });
     const after = girth();
     // What the hull gained for what was given tells the next step (secant).

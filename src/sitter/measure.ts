@@ -8,8 +8,8 @@ import {
   type Figure,
   headExtents,
 } from './extents';
+import { neckGirth, neckTube } from './girth';
 import { ELBOW_POINT, ELBOW_SURFACE, STANCE, WRIST_SURFACE } from './landmarks-body';
-import { neckAxis, neckGirth } from './neck';
 import type { DimensionName, LandmarkName } from './types';
 
 /** Every dimension that a standing mesh has; sitting height needs a seat. */
@@ -79,7 +79,7 @@ export function measure(sitter: BuiltSitter): Measured {
     nose_tip_to_back_of_head: head.tip - head.back,
     nose_tip_to_sellion: behindTip('sellion'),
     vertex_above_eyes: head.top - pupils,
-    neck_circumference: neckGirth(neckAxis(at), skin.positions, skin.indices),
+    neck_circumference: neckGirth(neckTube(at), skin.positions, skin.indices),
     stature: height(head.top),
     cervicale_height: height(at('cervicale')[1]),
     suprasternale_height: height(at('suprasternale')[1]),

@@ -6,6 +6,7 @@ import { landmarksFor } from './landmarks';
 import { levelPeaks } from './peaks';
 import { type Place, positionAt, type Sculpture } from './sculpture';
 import { DIMENSIONS, type Dimensions, type Landmarks, REGION } from './types';
+import { type Neighbours, neighboursOf, untangle } from './untangle';
 import { applyWarp, type Coefficients, coefficientsFor, prepareWarp, type Warp } from './warp';
 
 /** What is worked out once for a sculpture. */
@@ -15,6 +16,9 @@ interface Rig {
   /** Vertices of the skin that ears are measured by, and the guides and landmarks among them. */
   readonly ears: Uint32Array;
   readonly ease: Readonly<Record<ClothedDimension, number>>;
+  /** By mesh: vertices that landmarks and guides stand on; neighbours, found when first needed. */
+  readonly held: readonly ReadonlySet<number>[];
+  readonly rings: Map<number, Neighbours>;
 }
 
 const rigs = new WeakMap<Sculpture, Rig>();
@@ -37,6 +41,8 @@ function rigOf(sculpture: Sculpture): Rig {
     warp: prepareWarp(Float64Array.from(controls.flatMap((c) => c.from))),
     ears: earVertices(sculpture),
     ease: clothEase(sculpture, dimensions),
+    held: heldVertices(sculpture),
+    rings: new Map(),
   };
   rigs.set(sculpture, rig);
   return rig;
@@ -52,6 +58,13 @@ function earVertices(sculpture: Sculpture): Uint32Array {
     if (r === REGION.earLeft) found.add(v);
   });
   return Uint32Array.from(found);
+}
+
+/** Vertices that landmarks and guides stand on, by mesh. */
+function heldVertices({ meshes, landmarks, guides }: Sculpture): Set<number>[] {
+  const held = meshes.map(() => new Set<number>());
+  for (const [m, v] of [...Object.values(landmarks), ...Object.values(guides)]) held[m]?.add(v);
+  return held;
 }
 
 /** How much the sculpture's cloth stands off the body it was built to, metres, by dimension. */
@@ -91,6 +104,7 @@ function asFigure(sculpture: Sculpture, positions: readonly Float32Array[]): Fig
 
 const CLOTH = new Set<string>(['top', 'trousers', 'shoes']);
 const ROUNDS = 6;
+const MENDINGS = 4;
 
 /** Positions by mesh, metres, upright: the sculpture made to a person's dimensions. */
 export function morph(sculpture: Sculpture, person: Person): readonly Float32Array[] {
@@ -126,9 +140,36 @@ export function morph(sculpture: Sculpture, person: Person): readonly Float32Arr
   for (const m of every((substance) => !CLOTH.has(substance) && substance !== 'eye')) warp(k, m);
   for (const m of every((substance) => substance === 'eye'))
     moveEyes(sculpture, person.landmarks, m, out[m] as Float32Array);
-  levelPeaks(sculpture, person.landmarks, out);
-  fitNeck(figure, skin, person);
+  // Mending moves the surface a little, so the measures follow it until nothing is left to mend.
+  for (let round = 0; round < MENDINGS; round++) {
+    levelPeaks(sculpture, person.landmarks, out);
+    fitNeck(figure, skin, person);
+    if (!mend(sculpture, rig, out)) break;
+  }
   return out;
+}
+
+/** Turns back what triangles the warp turned over; false when there were none. */
+function mend(sculpture: Sculpture, { held, rings }: Rig, out: readonly Float32Array[]): boolean {
+  return sculpture.meshes
+    .map(({ positions, indices, substance }, m) => {
+      if (substance === 'eye') return false;
+      const neighbours = (): Neighbours => {
+        const known = rings.get(m);
+        if (known) return known;
+        const fresh = neighboursOf(positions.length / 3, indices);
+        rings.set(m, fresh);
+        return fresh;
+      };
+      return untangle(
+        positions,
+        out[m] as Float32Array,
+        indices,
+        held[m] as Set<number>,
+        neighbours,
+      );
+    })
+    .some(Boolean);
 }
 
 /** Eyeballs keep their size: each moves with its pupil. */

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../optics/types';
+import { step } from './neck';
 import type { Sculpture } from './sculpture';
 import { type LandmarkName, type Landmarks, REGION } from './types';
 
@@ -14,20 +15,23 @@ interface Peak {
   /** Within which the surface is levelled, metres. */
   readonly reach: number;
   readonly among: (region: number) => boolean;
+  /** What lies lower than the tops of the ears stays. */
+  readonly overEars?: true;
 }
 
 const head = (region: number): boolean => region === REGION.face || region === REGION.scalp;
 const face = (region: number): boolean => region === REGION.face;
-const pair = (name: 'euryon' | 'zygion', reach: number, among: Peak['among']): readonly Peak[] => [
-  { landmark: `${name}_left`, axis: 0, sign: 1, reach, among },
-  { landmark: `${name}_right`, axis: 0, sign: -1, reach, among },
+type Paired = Pick<Peak, 'reach' | 'among' | 'overEars'>;
+const pair = (name: 'euryon' | 'zygion', rest: Paired): readonly Peak[] => [
+  { landmark: `${name}_left`, axis: 0, sign: 1, ...rest },
+  { landmark: `${name}_right`, axis: 0, sign: -1, ...rest },
 ];
 
 const PEAKS: readonly Peak[] = [
   { landmark: 'vertex', axis: 1, sign: 1, reach: 0.1, among: head },
   { landmark: 'opisthocranion', axis: 2, sign: -1, reach: 0.1, among: head },
-  ...pair('euryon', 0.02, head),
-  ...pair('zygion', 0.024, face),
+  ...pair('euryon', { reach: 0.055, among: head, overEars: true }),
+  ...pair('zygion', { reach: 0.024, among: face }),
   { landmark: 'pronasale', axis: 2, sign: 1, reach: 0.007, among: face },
 ];
 
@@ -36,6 +40,11 @@ const LEAST_RING = 0.004;
 
 /** A neighbour may stand out by this much, metres. */
 const TOLERANCE = 2e-5;
+
+/** Lower than any head, metres. */
+const BELOW_ALL = -1;
+/** Over the ears, levelling grows from nothing to all between these heights, metres. */
+const OVER_EARS = [0.0005, 0.006] as const;
 
 /** Levels the peaks of the head in every mesh that is not an eye; positions are upright, metres. */
 export function levelPeaks(
@@ -47,33 +56,45 @@ export function levelPeaks(
     const top = landmarks[peak.landmark];
     const [m] = sculpture.landmarks[peak.landmark];
     const regions = sculpture.meshes[m]?.regions as Uint8Array;
+    const floor = peak.overEars ? landmarks.superaurale_left[1] : BELOW_ALL;
     for (let round = 0; round < 8; round++) {
-      const high = highest(peak, top, positions[m] as Float32Array, regions);
+      const high = highest(peak, top, positions[m] as Float32Array, regions, floor);
       const excess = peak.sign * (high[peak.axis] - top[peak.axis]);
       if (excess < TOLERANCE) break;
       const distance = Math.hypot(high[0] - top[0], high[1] - top[1], high[2] - top[2]);
       positions.forEach((P, mesh) => {
         if (sculpture.meshes[mesh]?.substance !== 'eye')
-          lower(P, top, peak, Math.max(distance, LEAST_RING), excess);
+          lower(P, top, peak, Math.max(distance, LEAST_RING), excess, floor);
       });
     }
   }
 }
 
-function highest(peak: Peak, top: Vec3, P: Float32Array, regions: Uint8Array): Vec3 {
+function highest(peak: Peak, top: Vec3, P: Float32Array, regions: Uint8Array, floor: number): Vec3 {
   let best: Vec3 = top;
   for (let v = 0; v < regions.length; v++) {
     const o = 3 * v;
     const c = P[o + peak.axis] as number;
     if (peak.sign * (c - best[peak.axis]) <= 0 || !peak.among(regions[v] as number)) continue;
+    if ((P[o + 1] as number) < floor + OVER_EARS[1]) continue;
     const p: Vec3 = [P[o] as number, P[o + 1] as number, P[o + 2] as number];
     if (Math.hypot(p[0] - top[0], p[1] - top[1], p[2] - top[2]) < 0.7 * peak.reach) best = p;
   }
   return best;
 }
 
-/** Lowers a ring round a point by `excess`, nothing at the point itself nor beyond the reach. */
-function lower(P: Float32Array, top: Vec3, peak: Peak, ring: number, excess: number): void {
+/**
+ * Lowers a ring round a point by `excess`, nothing at the point itself, beyond the reach or under
+ * the floor.
+ */
+function lower(
+  P: Float32Array,
+  top: Vec3,
+  peak: Peak,
+  ring: number,
+  excess: number,
+  floor: number,
+): void {
   const { reach, axis, sign } = peak;
   const shape = (r2: number): number => {
     const fade = 1 - r2 / (reach * reach);
@@ -85,6 +106,8 @@ function lower(P: Float32Array, top: Vec3, peak: Peak, ring: number, excess: num
     const y = (P[o + 1] as number) - top[1];
     const z = (P[o + 2] as number) - top[2];
     const r2 = x * x + y * y + z * z;
-    if (r2 < reach * reach) P[o + axis] = (P[o + axis] as number) - sign * most * shape(r2);
+    if (r2 >= reach * reach) continue;
+    const share = step(floor + OVER_EARS[0], floor + OVER_EARS[1], P[o + 1] as number);
+    P[o + axis] = (P[o + axis] as number) - sign * most * share * shape(r2);
   }
 }

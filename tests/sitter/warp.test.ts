@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { hullLength } from '../../src/sitter/girth';
 import { factor, solve } from '../../src/sitter/linear';
-import { hullLength } from '../../src/sitter/neck';
 import { applyWarp, coefficientsFor, prepareWarp } from '../../src/sitter/warp';
 
 const within = (n: number) => fc.double({ min: -n, max: n, noNaN: true });
