@@ -158,13 +158,10 @@ function bothEyes(parts: HeadParts, interpupillary: number): AssetMesh {
     positions: both(eye.positions, interpupillary / 2),
     normals: both(eye.normals, 0),
     indices,
-    openness: twice(() => 1),
+    openness: twice((v) => eye.openness[v] as number),
     regions: new Uint8Array(2 * count).fill(REGION.eye),
     masks: {
-      pupil: twice((v) => eye.pupil[v] as number),
       iris: twice((v) => eye.iris[v] as number),
-      limbus: twice((v) => eye.limbus[v] as number),
-      streak: twice((v) => ((eye.streak[v] as number) + 1) / 2),
       blush: twice((v) => eye.blush[v] as number),
     },
   };

@@ -1,37 +1,50 @@
-import { mix, step } from '../field';
+import { clamp, step } from '../field';
 import type { TriangleMesh } from '../mesh';
+import type { LidOpening } from './eyes';
 import { CORNEA_RISE, GLOBE_DEPTH, GLOBE_RADIUS, IRIS_RADIUS } from './shape';
 
 /** An eyeball about its own pupil: the pupil's middle is the mesh's foremost point, at the origin. */
 export interface Eyeball extends TriangleMesh {
-  /** 0..1 a vertex: pupil, limbal ring, iris (1 inside the ring), distance from the axis in iris radii. */
-  readonly pupil: Float32Array;
+  /** 0..1 a vertex: inside the limbus; the pupil, of which the stage draws its own. */
   readonly iris: Float32Array;
-  readonly limbus: Float32Array;
-  /** Streaks of the iris, -1..1. */
-  readonly streak: Float32Array;
+  readonly pupil: Float32Array;
   /** Pinkness of the white towards the corners, 0..1. */
   readonly blush: Float32Array;
+  /** Share of light that the lids leave, 0..1. */
+  readonly openness: Float32Array;
 }
 
 const PUPIL_RADIUS = 1.9;
-const STEPS_ROUND = 64;
-/** Distances from the axis where rings stand, mm on the sphere's profile: close at the colour borders. */
-const RINGS = [
-  0.7, 1.3, 1.7, 1.9, 2.1, 2.6, 3.2, 3.8, 4.4, 4.9, 5.3, 5.6, 5.85, 6.1, 6.5, 7.2, 8.2, 9.2, 10.2,
-  11, 11.6,
-] as const;
+const STEPS_ROUND = 56;
+/** Distances from the axis where rings stand, mm on the sphere's profile: close at the limbus. */
+const RINGS = [0.8, 1.9, 3, 4.1, 5, 5.5, 5.85, 6.2, 6.6, 7.3, 8.2, 9.2, 10.2, 11, 11.6] as const;
+
+/**
+ * The lids' shade on the ball, by eye: wide under the upper lid, which stands out and holds the lashes,
+ * narrow over the lower one, deep into both corners. `x` outwards, mm.
+ */
+function openTo(opening: LidOpening, x: number, y: number): number {
+  const dx = clamp(x, opening.inner, opening.outer);
+  const under = Math.max(0, opening.upper(dx) - y);
+  const over = Math.max(0, y - opening.lower(dx));
+  const corner = Math.max(0, Math.min(x - opening.inner, opening.outer - x));
+  const shade =
+    (1 - 0.78 * Math.exp(-under / 1.5)) *
+    (1 - 0.45 * Math.exp(-over / 0.8)) *
+    (1 - 0.55 * Math.exp(-corner / 2.6));
+  return clamp(shade, 0.05, 1);
+}
 
 /**
  * Builds the visible front of an eyeball, mm, +Z out of the face. The white is stretched sideways so
- * that it fills both lid corners; the cornea rises `CORNEA_RISE` over the globe.
+ * that it fills both lid corners; the cornea rises `CORNEA_RISE` over the globe. +X points outwards.
  */
-export function eyeball(): Eyeball {
+export function eyeball(opening: LidOpening): Eyeball {
   const rows = RINGS.length;
   const count = 1 + rows * STEPS_ROUND;
   const positions = new Float32Array(count * 3);
   const normals = new Float32Array(count * 3);
-  const fields = ['pupil', 'iris', 'limbus', 'streak', 'blush'] as const;
+  const fields = ['iris', 'pupil', 'blush', 'openness'] as const;
   const masks = Object.fromEntries(fields.map((k) => [k, new Float32Array(count)])) as Record<
     (typeof fields)[number],
     Float32Array
@@ -53,14 +66,10 @@ export function eyeball(): Eyeball {
     normals[3 * v] = ((-slope / n) * Math.cos(angle)) / (wide > 6 ? 1.3 : 1);
     normals[3 * v + 1] = (-slope / n) * Math.sin(angle);
     normals[3 * v + 2] = 1 / n;
-    masks.pupil[v] = step(PUPIL_RADIUS + 0.12, PUPIL_RADIUS - 0.12, r);
     masks.iris[v] = step(IRIS_RADIUS + 0.2, IRIS_RADIUS - 0.2, r);
-    masks.limbus[v] =
-      step(IRIS_RADIUS - 1.5, IRIS_RADIUS - 0.2, r) * step(IRIS_RADIUS + 0.5, IRIS_RADIUS, r);
-    masks.streak[v] =
-      (0.6 * Math.sin(angle * 23 + 1.3 * Math.sin(angle * 5)) + 0.4 * Math.sin(angle * 41 + r)) *
-      step(PUPIL_RADIUS, 3, r);
-    masks.blush[v] = mix(0, 1, step(8, 13.5, stretch));
+    masks.pupil[v] = step(PUPIL_RADIUS + 0.12, PUPIL_RADIUS - 0.12, r);
+    masks.blush[v] = step(8, 13.5, stretch);
+    masks.openness[v] = openTo(opening, Math.sign(x0) * stretch, r * Math.sin(angle));
   };
   put(0, 0, 0);
   RINGS.forEach((r, k) => {

@@ -5,6 +5,7 @@ import { openness } from '../occlusion';
 import type { Ribbons } from '../ribbons';
 import { ear } from './ear';
 import { type Eyeball, eyeball } from './eyeball';
+import { lidOpening } from './eyes';
 import { fringe } from './fringe';
 import { type Masks, skinMasks } from './masks';
 import { neckAndShoulders } from './neck';
@@ -42,7 +43,7 @@ export function headParts(shape: HeadShape): HeadParts {
     skin: surface,
     bare: bareHead(shape),
     neckAndShoulders: neckAndShoulders(shape),
-    eyes: eyeball,
+    eyes: () => eyeball(lidOpening(shape)),
     fringe: () => fringe(shape),
     hair: hairStyles(shape),
     masks: skinMasks(shape),

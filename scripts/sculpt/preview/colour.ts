@@ -1,4 +1,4 @@
-import { clamp, mix } from '../field';
+import { mix } from '../field';
 import type { Eyeball } from '../head/eyeball';
 import type { HeadParts } from '../head/parts';
 import type { TriangleMesh } from '../mesh';
@@ -17,7 +17,6 @@ const LIPS = linear('#b57266');
 const HAIR = linear('#4a3527');
 const WHITE = linear('#c8beb4');
 const IRIS = linear('#6b5238');
-const RING = linear('#2e231b');
 const PUPIL = linear('#0b0908');
 
 const blend = (a: Rgb, b: Rgb, t: number): Rgb => [
@@ -60,21 +59,15 @@ export function hairColours(mesh: TriangleMesh, shade: (vertex: number) => numbe
 export function eyeColours(eye: Eyeball): Float32Array {
   const out = new Float32Array(eye.positions.length);
   for (let v = 0; v < eye.pupil.length; v++) {
-    const [pupil, iris, limbus, streak, blush] = [
+    const [pupil, iris, blush, shade] = [
       eye.pupil[v],
       eye.iris[v],
-      eye.limbus[v],
-      eye.streak[v],
       eye.blush[v],
-    ] as [number, number, number, number, number];
+      eye.openness[v],
+    ] as [number, number, number, number];
     let c = blend(WHITE, [WHITE[0] * 0.9, WHITE[1] * 0.62, WHITE[2] * 0.58], 0.6 * blush);
-    const glow = 1 + 0.25 * streak;
-    c = blend(c, [IRIS[0] * glow, IRIS[1] * glow, IRIS[2] * glow], iris);
-    c = blend(c, RING, 0.75 * limbus);
+    c = blend(c, IRIS, iris);
     c = blend(c, PUPIL, pupil);
-    // The upper lid's shadow on the ball.
-    const y = eye.positions[3 * v + 1] as number;
-    const shade = mix(1, 0.45, clamp((y - 1.2) / 4.2)) * mix(1, 0.8, clamp((-y - 4) / 3));
     out.set(
       c.map((k) => k * shade),
       3 * v,
