@@ -125,7 +125,11 @@ export function Compare(props: {
         </div>
       </section>
       <LookCloser tools={tools} onChange={setTools} several={pictures.length > 1} />
-      <RailBox pictures={pictures} play={play} />
+      <RailBox
+        pictures={pictures}
+        sitter={leadOf(cast, session.pictures[0] as Picture)}
+        play={play}
+      />
       <section className="side" aria-label={said.side}>
         <SetUp pronoun={speaking.pronoun} />
         {differing && <p className="differs">{said.twoDiffer(differing)}</p>}

@@ -28,6 +28,9 @@ const KEPTS: readonly Kept[] = ['crop', 'lens', 'standpoint'];
 const BAND_SHARE = 0.12;
 const LEAST_BAND = 6.5;
 
+/** Pause after which the sitter's profile is traced anew, milliseconds. */
+const REST = 300;
+
 /** Width of an element and the root font size, kept true. */
 function useSheet() {
   const ref = useRef<HTMLDivElement>(null);
@@ -51,11 +54,18 @@ function useSheet() {
 /** The sitter in profile; the room is drawn without it until the outline is traced. */
 function useFigure(sitter: Sitter): ProfileOutline | null {
   const [figure, setFigure] = useState<ProfileOutline | null>(null);
+  const traced = useRef(false);
   useEffect(() => {
     let wanted = true;
-    loadProfile().then(({ profileOutline }) => wanted && setFigure(profileOutline(sitter)));
+    // While somebody is shaped by a slider, the last outline stays until the hand rests.
+    const timer = setTimeout(
+      () => loadProfile().then(({ profileOutline }) => wanted && setFigure(profileOutline(sitter))),
+      traced.current ? REST : 0,
+    );
+    traced.current = true;
     return () => {
       wanted = false;
+      clearTimeout(timer);
     };
   }, [sitter]);
   return figure;
@@ -72,7 +82,7 @@ function focusMarks(pictures: readonly Shown[]): FocusMark[] {
 }
 
 /** The rail under the pictures with its switches. */
-export function RailBox(props: { pictures: readonly Shown[]; play: Play }) {
+export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; play: Play }) {
   const { session, store, act } = useWorkbench();
   const { room, units, kept } = session;
   const [scale, setScale] = useState<ScaleKind>('even');
@@ -80,7 +90,7 @@ export function RailBox(props: { pictures: readonly Shown[]; play: Play }) {
   const drag = useRef<Drag | null>(null);
   const { ref, width, rem, maxBand } = useSheet();
   const said = words.rail;
-  const figure = useFigure((props.pictures[0] as Shown).subjects[0].sitter);
+  const figure = useFigure(props.sitter);
 
   const pictures = props.pictures.map(({ letter, picture, resolved }): RailPicture => {
     const passed = resolved.limits.find(({ reason }) => reason in said.reasons);

@@ -1,5 +1,3 @@
-import { Suspense } from 'react';
-import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
 import {
@@ -15,10 +13,11 @@ import type { Hold } from '../../session/types';
 import type { SitterModel } from '../../sitter/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
+import { Openings } from '../controls/Openings';
 import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
-import { Surroundings } from './onDemand';
+import { People, Surroundings } from './onDemand';
 import { WhoSits } from './WhoSits';
 
 const HOLDS: readonly Hold[] = ['frame-height', 'head-height', 'pupil-distance'];
@@ -112,18 +111,12 @@ export function SetUp(props: { pronoun: SitterModel['pronoun'] }) {
           ),
         })}
       </p>
-      <Disclosure>
-        <Heading level={2} className="setup-heading">
-          <Button slot="trigger" className="do">
-            {said.setupMore}
-          </Button>
-        </Heading>
-        <DisclosurePanel>
-          <Suspense fallback={null}>
-            <Surroundings />
-          </Suspense>
-        </DisclosurePanel>
-      </Disclosure>
+      <Openings
+        parts={[
+          { name: said.whoSits, content: <People /> },
+          { name: said.setupMore, content: <Surroundings /> },
+        ]}
+      />
     </>
   );
 }

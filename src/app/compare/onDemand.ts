@@ -7,6 +7,7 @@ const loadLengths = () => import('./over/Lengths');
 const loadLengthsTable = () => import('./LengthsTable');
 const loadOutline = () => import('./over/Outline');
 const loadStretch = () => import('./over/Stretch');
+const loadPeople = () => import('../people/People');
 const loadPictureMore = () => import('./PictureMore');
 const loadQuestions = () => import('./Questions');
 const loadReadingsTable = () => import('./ReadingsTable');
@@ -20,6 +21,7 @@ export const Lengths = lazy(loadLengths);
 export const LengthsTable = lazy(loadLengthsTable);
 export const Outline = lazy(loadOutline);
 export const Stretch = lazy(loadStretch);
+export const People = lazy(loadPeople);
 export const PictureMore = lazy(loadPictureMore);
 export const Questions = lazy(loadQuestions);
 export const ReadingsTable = lazy(loadReadingsTable);
@@ -36,6 +38,7 @@ export function fetchTheRest(): void {
     loadLengthsTable(),
     loadOutline(),
     loadStretch(),
+    loadPeople(),
     loadPictureMore(),
     loadQuestions(),
     loadStillSheet(),

@@ -4,12 +4,17 @@ export interface Choice<Id extends string> {
   readonly id: Id;
   readonly name: string;
   readonly note?: string | undefined;
+  /** Shown as a swatch beside the name. */
+  readonly colour?: string | undefined;
 }
 
 /**
  * Choices one below the other, one or any number of them chosen. Enter and Space both choose; an
  * `onAction` on the list would take Enter away from choosing.
  */
+/** The chosen one, chosen again, is told too: whoever presses it means to be done. */
+const TELL_AGAIN = { allowDuplicateSelectionEvents: true };
+
 export default function ChoiceList<Id extends string>(props: {
   label: string;
   mode: 'single' | 'multiple';
@@ -26,13 +31,17 @@ export default function ChoiceList<Id extends string>(props: {
       disallowEmptySelection={props.mode === 'single'}
       selectedKeys={props.chosen}
       autoFocus
+      {...(props.mode === 'single' ? TELL_AGAIN : {})}
       onSelectionChange={(keys) =>
         props.onChange(keys === 'all' ? ids : ids.filter((id) => keys.has(id)))
       }
     >
       {props.choices.map((choice) => (
         <ListBoxItem key={choice.id} id={choice.id} textValue={choice.name} className="choice">
-          {choice.name}
+          <span>
+            {choice.colour && <i className="swatch" style={{ background: choice.colour }} />}
+            {choice.name}
+          </span>
           {choice.note && <small>{choice.note}</small>}
         </ListBoxItem>
       ))}

@@ -1,8 +1,18 @@
-import { formatLength, type LengthPurpose } from '../../readings/format';
+import { formatLength, type LengthPurpose, type Units } from '../../readings/format';
 import { type LengthUnit, parseLength } from '../../readings/parse';
 import { useWorkbench } from '../state/workbench';
 import type { EntryProps } from './Entry';
 import { TypedValue } from './TypedValue';
+
+/** Below these a depth is shown, and typed, in the smaller unit; metres. */
+const SMALL = { metric: 1, imperial: 0.3048 } as const;
+
+function unitOf(metres: number, units: Units, purpose: LengthPurpose): LengthUnit {
+  if (purpose === 'sensor') return 'mm';
+  const small = purpose === 'depth' && metres < SMALL[units];
+  if (units === 'metric') return small ? 'mm' : 'm';
+  return small || purpose === 'frame' ? 'in' : 'ft';
+}
 
 /** A length in a sentence, typed and shown in the session's units. */
 export function LengthValue(
@@ -21,8 +31,7 @@ export function LengthValue(
   const { metres, purpose = 'distance', shown, offers, ...rest } = props;
   const show = (length: number) => formatLength(length, units, purpose);
   // A number without a unit is taken in the unit that the sentence shows.
-  const unit: LengthUnit =
-    purpose === 'sensor' ? 'mm' : units === 'metric' ? 'm' : purpose === 'frame' ? 'in' : 'ft';
+  const unit = unitOf(metres, units, purpose);
   return (
     <TypedValue
       {...rest}

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Visibility } from '../../readings/visibility';
 import type { Cast } from '../../session/cast';
 import type { PersonId } from '../../session/types';
@@ -17,38 +17,42 @@ const NOTHING: Known = new Map();
 /** What is seen of one sitter from each of the places; absent until it is known. */
 function useSeen(sitter: Sitter | undefined, places: readonly string[]): Known {
   const [known, setKnown] = useState<Known>(NOTHING);
-  const worker = useRef<Worker | null>(null);
-
-  useEffect(() => {
-    if (!sitter) return;
+  const worker = useRef<{ of: Sitter; worker: Worker } | null>(null);
+  const asks = useCallback((whom: Sitter): Worker => {
+    if (worker.current?.of === whom) return worker.current.worker;
+    worker.current?.worker.terminate();
     const started = new Worker(new URL('./visibility.worker.ts', import.meta.url), {
       type: 'module',
     });
     started.onmessage = ({ data: { place, value } }: MessageEvent<Answer>) =>
       setKnown((all) => new Map([...[...all].slice(-REMEMBERED), [place.join(' '), value]]));
-    const { meshes, landmarks } = sitter;
+    const { meshes, landmarks } = whom;
     started.postMessage({ sitter: { meshes, landmarks } } satisfies Ask);
-    worker.current = started;
-    return () => {
-      started.terminate();
+    worker.current = { of: whom, worker: started };
+    return started;
+  }, []);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was seen of another sitter says nothing of this one
+  useEffect(() => () => setKnown(NOTHING), [sitter]);
+  useEffect(
+    () => () => {
+      worker.current?.worker.terminate();
       worker.current = null;
-      setKnown(NOTHING);
-    };
-  }, [sitter]);
+    },
+    [],
+  );
 
   const wanted = places.filter((place) => !known.has(place)).join('|');
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another sitter's worker is asked anew
   useEffect(() => {
-    if (wanted === '') return;
-    const asking = worker.current;
+    if (wanted === '' || !sitter) return;
     const timer = setTimeout(() => {
+      const asking = asks(sitter);
       for (const place of wanted.split('|')) {
         const [x = 0, y = 0, z = 0] = place.split(' ').map(Number);
-        asking?.postMessage({ place: [x, y, z] } satisfies Ask);
+        asking.postMessage({ place: [x, y, z] } satisfies Ask);
       }
     }, REST);
     return () => clearTimeout(timer);
-  }, [wanted, sitter]);
+  }, [wanted, sitter, asks]);
   return known;
 }
 

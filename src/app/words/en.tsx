@@ -109,6 +109,7 @@ export const en = {
         {v.eyes}. The crop is held by {v.hold}, so only the standpoint changes the face.
       </>
     ),
+    whoSits: 'Who sits',
     setupMore: 'Light, room and kit',
     light: (v: { azimuth: ReactNode; elevation: ReactNode; softness: ReactNode }): ReactNode => (
       <>
