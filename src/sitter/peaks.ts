@@ -15,36 +15,43 @@ interface Peak {
   /** Within which the surface is levelled, metres. */
   readonly reach: number;
   readonly among: (region: number) => boolean;
-  /** What lies lower than the tops of the ears stays. */
-  readonly overEars?: true;
+  /** How much of the levelling a point takes, 0..1: the ears and what they stand on take none. */
+  readonly clear?: (landmarks: Landmarks, y: number, z: number) => number;
 }
 
 const head = (region: number): boolean => region === REGION.face || region === REGION.scalp;
 const face = (region: number): boolean => region === REGION.face;
-type Paired = Pick<Peak, 'reach' | 'among' | 'overEars'>;
+type Paired = Pick<Peak, 'reach' | 'among' | 'clear'>;
 const pair = (name: 'euryon' | 'zygion', rest: Paired): readonly Peak[] => [
   { landmark: `${name}_left`, axis: 0, sign: 1, ...rest },
   { landmark: `${name}_right`, axis: 0, sign: -1, ...rest },
 ];
 
+/** Over the ears and before them, levelling grows from nothing to all between these, metres. */
+const OVER_EARS = [0.0005, 0.006] as const;
+const BEFORE_EARS = [0.004, 0.012] as const;
+
+const overEars: Peak['clear'] = ({ superaurale_left: [, top] }, y) =>
+  step(top + OVER_EARS[0], top + OVER_EARS[1], y);
+const beforeEars: Peak['clear'] = ({ tragion_left: [, , front] }, _y, z) =>
+  step(front + BEFORE_EARS[0], front + BEFORE_EARS[1], z);
+
 const PEAKS: readonly Peak[] = [
   { landmark: 'vertex', axis: 1, sign: 1, reach: 0.1, among: head },
   { landmark: 'opisthocranion', axis: 2, sign: -1, reach: 0.1, among: head },
-  ...pair('euryon', { reach: 0.055, among: head, overEars: true }),
-  ...pair('zygion', { reach: 0.024, among: face }),
+  ...pair('euryon', { reach: 0.055, among: head, clear: overEars }),
+  ...pair('zygion', { reach: 0.036, among: face, clear: beforeEars }),
   { landmark: 'pronasale', axis: 2, sign: 1, reach: 0.007, among: face },
 ];
+
+/** How much of a levelling a point takes, by height and depth. */
+type Share = (y: number, z: number) => number;
 
 /** A ring is at least this wide, metres. */
 const LEAST_RING = 0.004;
 
 /** A neighbour may stand out by this much, metres. */
 const TOLERANCE = 2e-5;
-
-/** Lower than any head, metres. */
-const BELOW_ALL = -1;
-/** Over the ears, levelling grows from nothing to all between these heights, metres. */
-const OVER_EARS = [0.0005, 0.006] as const;
 
 /** Levels the peaks of the head in every mesh that is not an eye; positions are upright, metres. */
 export function levelPeaks(
@@ -56,36 +63,39 @@ export function levelPeaks(
     const top = landmarks[peak.landmark];
     const [m] = sculpture.landmarks[peak.landmark];
     const regions = sculpture.meshes[m]?.regions as Uint8Array;
-    const floor = peak.overEars ? landmarks.superaurale_left[1] : BELOW_ALL;
+    const share: Share = (y, z) => peak.clear?.(landmarks, y, z) ?? 1;
     for (let round = 0; round < 8; round++) {
-      const high = highest(peak, top, positions[m] as Float32Array, regions, floor);
+      const high = highest(peak, top, positions[m] as Float32Array, regions, share);
       const excess = peak.sign * (high[peak.axis] - top[peak.axis]);
       if (excess < TOLERANCE) break;
       const distance = Math.hypot(high[0] - top[0], high[1] - top[1], high[2] - top[2]);
       positions.forEach((P, mesh) => {
         if (sculpture.meshes[mesh]?.substance !== 'eye')
-          lower(P, top, peak, Math.max(distance, LEAST_RING), excess, floor);
+          lower(P, top, peak, Math.max(distance, LEAST_RING), excess, share);
       });
     }
   }
 }
 
-function highest(peak: Peak, top: Vec3, P: Float32Array, regions: Uint8Array, floor: number): Vec3 {
+function highest(peak: Peak, top: Vec3, P: Float32Array, regions: Uint8Array, share: Share): Vec3 {
   let best: Vec3 = top;
   for (let v = 0; v < regions.length; v++) {
     const o = 3 * v;
     const c = P[o + peak.axis] as number;
     if (peak.sign * (c - best[peak.axis]) <= 0 || !peak.among(regions[v] as number)) continue;
-    if ((P[o + 1] as number) < floor + OVER_EARS[1]) continue;
     const p: Vec3 = [P[o] as number, P[o + 1] as number, P[o + 2] as number];
-    if (Math.hypot(p[0] - top[0], p[1] - top[1], p[2] - top[2]) < 0.7 * peak.reach) best = p;
+    if (
+      Math.hypot(p[0] - top[0], p[1] - top[1], p[2] - top[2]) < 0.7 * peak.reach &&
+      share(p[1], p[2]) === 1
+    )
+      best = p;
   }
   return best;
 }
 
 /**
- * Lowers a ring round a point by `excess`, nothing at the point itself, beyond the reach or under
- * the floor.
+ * Lowers a ring round a point by `excess`, nothing at the point itself or beyond the reach; each
+ * point by its share.
  */
 function lower(
   P: Float32Array,
@@ -93,7 +103,7 @@ function lower(
   peak: Peak,
   ring: number,
   excess: number,
-  floor: number,
+  share: Share,
 ): void {
   const { reach, axis, sign } = peak;
   const shape = (r2: number): number => {
@@ -107,7 +117,7 @@ function lower(
     const z = (P[o + 2] as number) - top[2];
     const r2 = x * x + y * y + z * z;
     if (r2 >= reach * reach) continue;
-    const share = step(floor + OVER_EARS[0], floor + OVER_EARS[1], P[o + 1] as number);
-    P[o + axis] = (P[o + axis] as number) - sign * most * share * shape(r2);
+    const by = most * shape(r2) * share(P[o + 1] as number, P[o + 2] as number);
+    P[o + axis] = (P[o + axis] as number) - sign * by;
   }
 }
