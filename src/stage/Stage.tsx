@@ -1,13 +1,13 @@
 import { createRoot, extend, type ReconcilerRoot } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Group, Mesh, NeutralToneMapping, SpotLight, WebGLRenderer } from 'three';
-import type { Letter, Light, Room } from '../session/types';
+import type { Letter, Room } from '../session/types';
 import type { LandmarkName, Sitter } from '../sitter/types';
 import type { Look } from './looks';
 import { EXPOSURE } from './outputPass';
 import { type BufferLimits, bufferScale } from './rects';
 import { type StageHandle, StageScene, type StageSceneProps } from './StageScene';
-import { type StudioLight, studioLight } from './studio';
+import type { StudioLight } from './studio';
 import type { StagePicture } from './wall';
 
 /** Why there are no pictures: no graphics context was given, or it was taken away and not returned. */
@@ -17,7 +17,7 @@ export interface StageProps {
   readonly pictures: readonly StagePicture[];
   /** Who is in the pictures that name nobody. */
   readonly sitter: Sitter;
-  readonly light: Light | StudioLight;
+  readonly light: StudioLight;
   readonly room: Room;
   readonly look?: Look;
   /** Landmarks shown by the look 'landmarks'. Keep the array's identity while it does not change. */
@@ -159,7 +159,7 @@ export function Stage(props: StageProps) {
   );
 
   const { pictures, sitter, look = 'photo', landmarks = NO_LANDMARKS } = props;
-  const light = useEqual(studioLight(props.light));
+  const light = useEqual(props.light);
   const room = useEqual(props.room);
   useLayoutEffect(() => {
     if (!mounted || !size || size.width < 1 || size.height < 1) return;

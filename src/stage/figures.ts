@@ -42,7 +42,7 @@ class Figure {
       const levels = hold(mesh);
       const material = mesh.substance === 'hair' ? hair : materials.of[mesh.substance];
       const object = new Mesh(levels.fine, material);
-      object.layers.set(LAYER.sitter);
+      object.layers.set(mesh.substance === 'glass' ? LAYER.glass : LAYER.sitter);
       object.castShadow = isShading(mesh);
       object.receiveShadow = true;
       object.frustumCulled = false;

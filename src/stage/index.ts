@@ -7,5 +7,5 @@ export { Stage, type StageProps, type Unavailable } from './Stage';
 export type { StageHandle } from './StageScene';
 export type { Silhouette } from './silhouette';
 export { StillInterrupted, type StillOptions } from './still';
-export { type LampSetting, type StudioLight, studioLight, USUAL_LIGHT } from './studio';
+export { type LampSetting, type StudioLight, USUAL_LIGHT } from './studio';
 export type { StagePicture } from './wall';

@@ -5,4 +5,6 @@ export const LAYER = {
   landmarks: 3,
   /** Nothing is on it: a pass that only brings the shadow maps up to date. */
   none: 4,
+  /** Panes of glass: seen in photographs alone. */
+  glass: 5,
 } as const;

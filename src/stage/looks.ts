@@ -18,7 +18,7 @@ interface Pass {
 }
 
 const PASSES: Readonly<Record<Look, readonly Pass[]>> = {
-  photo: [{ layers: [LAYER.room, LAYER.sitter], override: null }],
+  photo: [{ layers: [LAYER.room, LAYER.sitter, LAYER.glass], override: null }],
   clay: [
     { layers: [LAYER.room], override: null },
     { layers: [LAYER.sitter], override: 'clay' },

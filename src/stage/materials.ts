@@ -1,5 +1,6 @@
 import {
   type Color,
+  CustomBlending,
   DoubleSide,
   FrontSide,
   type IUniform,
@@ -7,6 +8,8 @@ import {
   MeshBasicMaterial,
   MeshPhysicalMaterial,
   type MeshPhysicalMaterialParameters,
+  OneFactor,
+  OneMinusSrcAlphaFactor,
 } from 'three';
 import type { Landmarks, Substance } from '../sitter/types';
 import { type LampUniforms, whorlUniforms } from './lampUniforms';
@@ -33,11 +36,15 @@ const RECIPES: Readonly<Record<Substance, Recipe>> = {
   shoes: { surface: 'plain', roughness: 0.45 },
   frame: { surface: 'plain', roughness: 0.22, ior: 1.48 },
   glass: {
-    surface: 'plain',
+    surface: 'glass',
     roughness: 0.04,
     ior: 1.5,
     transparent: true,
-    opacity: 0.06,
+    // Four hundredths of what is behind each face are mirrored away; what is mirrored comes on top in full.
+    opacity: 0.08,
+    blending: CustomBlending,
+    blendSrc: OneFactor,
+    blendDst: OneMinusSrcAlphaFactor,
     depthWrite: false,
     side: DoubleSide,
   },

@@ -8,7 +8,7 @@ import {
   lightDirection,
   throwOf,
 } from '../../src/stage/lamps';
-import { studioLight, USUAL_LIGHT } from '../../src/stage/studio';
+import { USUAL_LIGHT } from '../../src/stage/studio';
 
 const light = (azimuth: number, elevation: number) => ({
   azimuth: degToRad(azimuth),
@@ -78,16 +78,5 @@ describe('lamps', () => {
     const twice = { ...USUAL_LIGHT, key: { ...USUAL_LIGHT.key, strength: 2 } };
     expect(keyLamp(off).strength).toBe(0);
     expect(keyLamp(twice).strength).toBeCloseTo(2 * keyLamp(USUAL_LIGHT).strength, 12);
-  });
-
-  it('stand opposite the key where only the key is set', () => {
-    for (const azimuth of [30, -30]) {
-      const all = studioLight({ azimuth: degToRad(azimuth), elevation: 0.5, softness: 0.3 });
-      const sideOf = (lamp: { azimuth: number; elevation: number }) =>
-        Math.sign(lightDirection(lamp)[0]);
-      expect(sideOf(all.fill)).toBe(-sideOf(all.key));
-      expect(sideOf(all.hair)).toBe(-sideOf(all.key));
-      expect(all.key.softness).toBe(0.3);
-    }
   });
 });

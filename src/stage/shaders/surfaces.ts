@@ -6,13 +6,14 @@
 import { ShaderChunk } from 'three';
 import { SOFT_BOXES, WALL_RADIANCE } from '../fill';
 import { eye } from './eye';
+import { glass } from './glass';
 import { hair } from './hair';
 import { insertAfter, replaceOnce, type ShaderText } from './patch';
 import { skin } from './skin';
 import { softShadowFragment } from './softShadow';
 import type { SurfaceText } from './surfaceText';
 
-export type Surface = 'skin' | 'hair' | 'eye' | 'cloth' | 'plain' | 'clay';
+export type Surface = 'skin' | 'hair' | 'eye' | 'cloth' | 'plain' | 'clay' | 'glass';
 
 const shared = /* glsl */ `
 // The lamp in hand: its light before the shadow, its shadow, its angular radius.
@@ -76,7 +77,15 @@ diffuseColor.rgb *= mix( 0.72, 1.0, smoothstep( 0.05, 0.75, vOpen ) );
 `,
 };
 
-const SURFACES: Readonly<Record<Surface, SurfaceText>> = { skin, hair, eye, cloth, plain, clay };
+const SURFACES: Readonly<Record<Surface, SurfaceText>> = {
+  skin,
+  hair,
+  eye,
+  cloth,
+  plain,
+  clay,
+  glass,
+};
 
 const fill = /* glsl */ `
 vec3 fillNormal = transformNormalByInverseViewMatrix( geometryNormal, viewMatrix );
