@@ -55,9 +55,9 @@ export const PROPORTION = {
   /** Zygion below the tragion over face length. Head form: 4 / 117.5, read to 5 mm. */
   zygionDrop: 0.02,
   /** Gonion: height between stomion and menton, depth before the tragion over the depth from
-   * tragion to pogonion. Sculptor's choice. */
-  gonionHeight: 0.27,
-  gonionForward: 0.13,
+   * tragion to pogonion. Sculptor's choice: the angle of the jaw stands hardly lower than the mouth. */
+  gonionHeight: 0.08,
+  gonionForward: 0.08,
   /** Frontotemporale: above the glabella over face length; depth from outer eye corner towards
    * the tragion. Sculptor's choice: where the temple ridge is nearest the midline. */
   frontotemporaleRise: 0.058,

@@ -1,7 +1,6 @@
-import { ellipsoid, type Field, joinTube, smoothMax, smoothMin, tube } from '../field';
+import { ellipsoid, type Field, joinTube, mix, smoothMax, smoothMin, tube } from '../field';
+import type { HeadShape } from './shape';
 
-/** Where the ear's own axes stand: u backwards, v up, w outwards; drawn coordinates. */
-const ROOT = { x: 68.5, y: -13, z: -81 } as const;
 const PROTRUSION = (29 * Math.PI) / 180;
 const TILT = (11 * Math.PI) / 180;
 
@@ -14,12 +13,14 @@ export interface Ear {
   join(d: number, ax: number, y: number, z: number): number;
 }
 
-export function ear(): Ear {
+export function ear(shape: HeadShape): Ear {
+  /** Where the ear's own axes stand: u backwards, v up, w outwards; drawn coordinates. */
+  const root = { x: 65, y: -13, z: mix(-87.5, -83, shape.femininity) } as const;
   const [ct, st] = [Math.cos(TILT), Math.sin(TILT)];
   const [cp, sp] = [Math.cos(PROTRUSION), Math.sin(PROTRUSION)];
   const helix = tube([
-    [11.5, -2, 0, 1.3],
-    [6.2, 2.5, 1.4, 1.8],
+    [13, -1.6, -1, 1.5],
+    [7, 2, 1.2, 2],
     [2.6, 9, 2.4, 2.2],
     [3.2, 18, 2.8, 2.5],
     [8.2, 26.5, 3.1, 2.7],
@@ -28,8 +29,8 @@ export function ear(): Ear {
     [31.6, 21.5, 2.9, 2.5],
     [33.4, 11, 2.5, 2.3],
     [32, -0.5, 1.9, 2.1],
-    [28, -10.5, 1.1, 2],
-    [22.5, -18.5, 0, 2.2],
+    [28, -10.5, 0.8, 2],
+    [22, -18, -1, 2],
   ]);
   const antihelix = tube([
     [13, -14, 1.8, 2.3],
@@ -49,35 +50,35 @@ export function ear(): Ear {
   const distance: Field = (u, v, w) => {
     const bowl = w + 0.4 - 0.0015 * (u - 12) * (u - 12);
     let d = smoothMax(ellipsoid(u, v, 0, 17.7, 5, 0, 15.4, 25.5, 1e3), Math.abs(bowl) - 1.6, 2);
-    d = smoothMin(d, ellipsoid(u, v, w, 12.6, -20.8, -0.7, 8.6, 9.2, 3.6), 6);
+    d = smoothMin(d, ellipsoid(u, v, w, 12.4, -19.8, -1.6, 8.4, 9.8, 4.6), 7);
     d = joinTube(d, antihelix, u, v, w - 0.2, 3.2);
     d = joinTube(d, crus, u, v, w - 0.2, 3.2);
     d = smoothMax(d, -ellipsoid(u, v, w, 13.5, -2.5, 4.2, 8.6, 10.5, 8.6), 2.4);
     d = smoothMin(d, ellipsoid(u, v, w, 13, -3, -6.6, 14.5, 16, 5), 2.2);
     d = smoothMax(d, -ellipsoid(u, v, w, 11.8, -3, 3.4, 6.6, 8.2, 6.6), 2.4);
     d = joinTube(d, helix, u, v, w, 1.8);
-    d = smoothMin(d, ellipsoid(u, v, w, 3, -4, 2.4, 3.1, 6.2, 4.4), 2.6);
+    d = smoothMin(d, ellipsoid(u, v, w, 3.4, -4, 2.8, 3, 6, 4), 2.8);
     d = smoothMin(d, ellipsoid(u, v, w, 12.5, -14.7, 2.2, 4.6, 3, 3), 2.6);
     return d;
   };
   const toLocal = (ax: number, y: number, z: number): [number, number, number] => {
-    const X = ax - ROOT.x;
-    const Y = y - ROOT.y;
-    const Z = z - ROOT.z;
+    const X = ax - root.x;
+    const Y = y - root.y;
+    const Z = z - root.z;
     const tilted = Y * st + Z * ct;
     return [X * sp - tilted * cp, Y * ct - Z * st, X * cp + tilted * sp];
   };
   const toWorld = (u: number, v: number, w: number): [number, number, number] => {
     const Z = -u * cp + w * sp;
-    return [u * sp + w * cp + ROOT.x, v * ct + Z * st + ROOT.y, Z * ct - v * st + ROOT.z];
+    return [u * sp + w * cp + root.x, v * ct + Z * st + root.y, Z * ct - v * st + root.z];
   };
   const join = (d0: number, ax: number, y: number, z: number): number => {
-    if (ax < 48 || y < -70 || y > 45 || z < -142 || z > -48) return d0;
+    if (ax < 46 || y < -70 || y > 45 || z < -147 || z > -53) return d0;
     const [u, v, w] = toLocal(ax, y, z);
     if (Math.hypot(u - 16, v - 1, w) > 50) return d0;
     let d = smoothMin(d0, ellipsoid(u, v, w, 9, -1, -9, 10, 20, 10), 7);
     d = smoothMin(d, distance(u, v, w), 4);
-    return smoothMax(d, -ellipsoid(u, v, w, 7.4, -5.4, 0.6, 2.7, 3.5, 4.4), 1.8);
+    return smoothMax(d, -ellipsoid(u, v, w, 6.6, -5, 0.4, 2.9, 3.9, 4.6), 3);
   };
   return { toLocal, toWorld, distance, join };
 }

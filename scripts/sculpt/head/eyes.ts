@@ -33,22 +33,22 @@ export function lidOpening(shape: HeadShape): LidOpening {
     [inner, -2.2],
     [-13.2, -0.2],
     [-10, 2.3],
-    [-6, 3.8],
-    [-1.5, mix(4.25, 4.7, f)],
-    [4, mix(4, 4.55, f)],
-    [8.5, mix(3.2, 3.6, f)],
-    [12, mix(1.9, 2.3, f)],
+    [-6, mix(3.5, 3.6, f)],
+    [-1.5, mix(3.8, 4.1, f)],
+    [4, mix(3.6, 4.1, f)],
+    [8.5, mix(2.9, 3.4, f)],
+    [12, mix(1.8, 2.3, f)],
     [outer, mix(0.5, 0.9, f)],
   ]);
   const lowerCurve = curve([
     [inner, -2.2],
     [-12.8, -3],
     [-9, -4.2],
-    [-4, -5.3],
-    [1.5, -5.7],
-    [6, -5.2],
-    [10, -3.5],
-    [12.8, -1.3],
+    [-4, -5],
+    [1.5, -5.3],
+    [6, -4.8],
+    [10, -3.3],
+    [12.8, -1.2],
     [outer, mix(0.5, 0.9, f)],
   ]);
   return {
@@ -74,13 +74,13 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
   const opening = lidOpening(shape);
   // Fullness between crease and brow.
   const fold = tube([
-    [-14, 10.5, 0.5, 2],
-    [-8, 12.6, 0.6, 3],
-    [1, 13.6, -1.4, 3.9],
-    [10.5, 11.2, -7, 3.9],
-    [17, 4.5, -14.5, 3],
+    [-14, 10, 0.5, 2],
+    [-8, 12, 0.4, 3.2],
+    [1, 12.8, -1.4, 4.2],
+    [10.5, 10.4, -6.6, 4.2],
+    [17, 4, -13.6, 3],
   ]);
-  const creaseAt = mix(3.2, 4.2, f);
+  const creaseAt = mix(2.6, 3.3, f);
   return (d0, x, y, z) => {
     if (z < -50 || y > 50 || y < -45 || Math.abs(x) > 76) return d0;
     const ax = softAbs(x);
@@ -89,7 +89,9 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     d = smoothMax(d, -ellipsoid(ex, y, z, -13.5, -4, 13.5, 6.5, 8.5, 11.5), 11);
     const near = ex * ex + y * y + (z + 12) * (z + 12);
     if (near > 1700) return d;
-    d = smoothMin(d, ellipsoid(ex, y, z, -0.7, -0.2, -GLOBE_DEPTH, 16.7, 14.3, 13.9), 6);
+    // The outer corner lies farther back than the ball alone would put it.
+    const back = z + 0.02 * Math.max(0, ex) ** 2;
+    d = smoothMin(d, ellipsoid(ex, y, back, -0.7, -0.2, -GLOBE_DEPTH, 16.7, 14.3, 13.9), 6);
     d = joinTube(d, fold, ex, y, z, 8);
     if (near > 1200 || z < -15) return d;
     const floor = ellipsoid(ex, y, z, 0, 0, -GLOBE_DEPTH - 2, 17.4, 11.4, 11.4);
@@ -99,7 +101,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     // Crease over the upper lid.
     const dx = clamp(ex, opening.inner, opening.outer);
     const reach = step(-15, -7, ex) * step(18, 8, ex) * step(-14, -7, z);
-    d += mix(0.8, 0.7, f) * bell(y - opening.upper(dx) - creaseAt, 1) * reach;
+    d += mix(1, 1.2, f) * bell(y - opening.upper(dx) - creaseAt, 1) * reach;
     // Hollow under the lower lid, very slight.
     d += 0.35 * bell(y - opening.lower(dx) + 5.5, 1.6) * step(-15, -8, ex) * step(16, 9, ex);
     return d;

@@ -1,8 +1,9 @@
 import { axis, type Grid, mirroredAxis } from '../nets';
+import { mouth } from './mouth';
 import type { HeadShape } from './shape';
 
 /** Lowest plane of the bust, mm: well below any neckline. */
-export const BUST_BOTTOM = -305;
+export const BUST_BOTTOM = -330;
 
 /**
  * Planes for the whole skin: `fine` mm over the face, closer over eyes and mouth line, wider over
@@ -10,8 +11,9 @@ export const BUST_BOTTOM = -305;
  */
 export function skinGrid(shape: HeadShape, fine: number): Grid {
   const [, sy] = shape.scale;
+  const lips = mouth(shape).line(14);
   return {
-    x: mirroredAxis(252 * shape.shoulderBreadth, (x) =>
+    x: mirroredAxis(shape.id === 'female' ? 222 : 252, (x) =>
       x < 50
         ? fine * 0.9
         : x < 102
@@ -20,10 +22,10 @@ export function skinGrid(shape: HeadShape, fine: number): Grid {
     ),
     y: axis(BUST_BOTTOM, 142 * sy, (y) => {
       const v = y / sy;
-      if (v > -65 && v < -57) return fine * 0.5;
+      if (Math.abs(v - lips) < 4) return fine * 0.5;
       if (y > -9 && y < 13) return fine * 0.6;
-      if (v > -82 && v < 32) return fine;
-      if (v > -120) return Math.min(2.6, fine + Math.max(v - 32, -82 - v) * 0.06);
+      if (v > -84 && v < 32) return fine;
+      if (v > -120) return Math.min(2.6, fine + Math.max(v - 32, -84 - v) * 0.06);
       return Math.min(7, 2.4 + (-120 - v) * 0.06);
     }),
     z: axis(-262, 45, (z) =>

@@ -15,74 +15,78 @@ export interface Mouth {
 
 export const MOUTH_HALF_WIDTH = 26;
 
+/** Height of a lip over its muzzle from the parting (0) to its border (1) and on, in mm. */
+const profile = (share: number, inner: number, crest: number, border: number): number =>
+  share < 0.42
+    ? mix(inner, crest, step(-0.25, 0.42, share))
+    : mix(crest, border, step(0.42, 1.15, share));
+
 export function mouth(shape: HeadShape): Mouth {
   const f = shape.femininity;
+  const low = mix(-3.7, -1.5, f);
   const line = curve([
-    [0, -61.9],
-    [3.5, -61.5],
-    [8, -61.1],
-    [14, -61.6],
-    [20, -61.2],
-    [26, -60],
+    [0, -61.9 + low],
+    [3.5, -61.6 + low],
+    [8, -61.3 + low],
+    [14, -61.6 + low],
+    [20, -60.9 + low],
+    [26, -59.4 + low],
   ]);
-  const top = curve([
-    [0, -54.6],
-    [3.2, -53.7],
-    [6, -53.3],
-    [11, -54.8],
-    [17, -57.3],
-    [22, -59],
-    [26, -59.8],
+  const [upperHeight, lowerHeight] = [mix(0.9, 1.12, f), mix(0.98, 1.14, f)];
+  const upperRed = curve([
+    [0, 7],
+    [3.4, 8],
+    [6.2, 8.1],
+    [11, 6.6],
+    [17, 4.2],
+    [22, 2],
+    [26, 0.3],
   ]);
-  const bottom = curve([
-    [0, -70.6],
-    [5, -70.5],
-    [10, -69.4],
-    [16, -66.7],
-    [21, -63.7],
-    [26, -60.2],
+  const lowerRed = curve([
+    [0, 8.9],
+    [5, 8.8],
+    [10, 8],
+    [16, 5.5],
+    [21, 2.7],
+    [26, 0.3],
   ]);
-  const fullness = mix(1, 1.1, f);
-  const [upperHeight, lowerHeight] = [mix(1, 1.24, f), mix(1, 1.14, f)];
   const borders = (ax: number): [number, number, number] => {
     const s = clamp(ax, 0, MOUTH_HALF_WIDTH);
     const m = line(s);
-    return [m + (top(s) - m) * upperHeight, m, m + (bottom(s) - m) * lowerHeight];
+    return [m + upperRed(s) * upperHeight, m, m - lowerRed(s) * lowerHeight];
   };
+  const fullness = mix(0.92, 1.08, f);
   const relief = (ax: number, y: number): number => {
-    if (ax > 42 || y > -36 || y < -90) return 0;
+    if (ax > 42 || y > -36 || y < -96) return 0;
     const [t, m, b] = borders(ax);
     const q = y - m;
-    const upper = Math.max(t - m, 1.5);
-    const lower = Math.max(m - b, 1.5);
-    const u = q / upper;
-    const l = -q / lower;
-    const up =
-      u < 1
-        ? 2.3 + 1.3 * Math.sin(Math.PI * 0.5 * clamp(u * 1.7)) - 1.1 * step(0.5, 1, u)
-        : 2.5 * bell((u - 1) * upper, 4);
-    const low =
-      l < 1
-        ? 2.6 + 1.9 * Math.sin(Math.PI * 0.5 * clamp(l * 1.6)) - 1.9 * step(0.4, 1, l)
-        : 2.6 * bell((l - 1) * lower, 3.6);
-    const side = step(-0.7, 0.7, q);
-    const middle = step(29, 12, ax);
-    const end = step(28.8, 16.5, ax);
+    const upper = Math.max(t - m, 2);
+    const lower = Math.max(m - b, 2);
+    // The cupid's bow: the middle of the upper lip hangs a little over the lower.
+    const bow = 0.5 * bell(ax, 4.5);
+    const up = profile(q / upper, 2 + bow, 3.7 + bow, 1.7) * (q > upper ? bell(q - upper, 3.6) : 1);
+    const below = -q / lower;
+    const low2 =
+      profile(below, 1.9, 4.3 - 0.4 * bell(ax, 3), 1.7) * (below > 1 ? bell(-q - lower, 3.6) : 1);
+    const side = step(-0.9, 0.9, q);
+    const middle = step(29, 10, ax);
+    const end = step(29, 15, ax);
     let h =
-      fullness * end * (up * side * mix(0.55, 1, middle) + low * (1 - side) * mix(0.45, 1, middle));
+      fullness * end * (up * side * mix(0.6, 1, middle) + low2 * (1 - side) * mix(0.5, 1, middle));
     // The parting: a rounded furrow wide enough for the net to resolve.
-    h -= mix(1, 1.7, middle) * bell(q, mix(1, 0.8, middle)) * step(27.6, 22, ax);
+    h -= mix(0.9, 1.15, middle) * bell(q, mix(1, 0.85, middle)) * step(27.8, 22, ax);
     // The corner tucks in a little.
-    h -= 0.9 * bell(Math.hypot(ax - 27.5, (y + 60) * 0.8), 3);
+    h -= 0.8 * bell(Math.hypot(ax - 27.6, (y - line(26)) * 0.8), 3);
     return h;
   };
   const red = (ax: number, y: number): number => {
-    if (ax > MOUTH_HALF_WIDTH + 0.5 || y > -45 || y < -80) return 0;
+    if (ax > MOUTH_HALF_WIDTH + 0.5 || y > -45 || y < -86) return 0;
     const [t, m, b] = borders(ax);
-    const share = y > m ? (y - m) / (t - m + 0.2) : (m - y) / (m - b + 0.2);
-    return step(1.08, 0.92, share) * step(MOUTH_HALF_WIDTH + 0.4, MOUTH_HALF_WIDTH - 2, ax);
+    // The border fades over a millimetre: a hard one looks painted.
+    const inside = y > m ? t - y : y - b;
+    return step(-0.6, 0.8, inside) * step(MOUTH_HALF_WIDTH + 0.5, MOUTH_HALF_WIDTH - 3, ax);
   };
   const parting = (ax: number, y: number): number =>
-    ax > 28 ? 0 : bell(y - line(clamp(ax, 0, 26)), 0.55) * step(27, 22, ax);
+    ax > 28 ? 0 : bell(y - line(clamp(ax, 0, 26)), 0.55) * step(27, 21, ax);
   return { relief, red, parting, line };
 }

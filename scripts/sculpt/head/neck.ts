@@ -1,80 +1,90 @@
+import { figure } from '../body/figure';
+import { BODY_SHAPES } from '../body/shape';
+import { trunk } from '../body/trunk';
 import {
   clamp,
   ellipsoid,
   type Field,
   joinTube,
+  type Knot,
   mix,
   smoothMax,
   smoothMin,
   softAbs,
-  step,
   tube,
 } from '../field';
 import type { HeadShape } from './shape';
+import { trace } from './trace';
 
 /**
  * Neck, shoulders, upper chest and upper back, open to the head above (true millimetres). The
- * garment is offset from this field, so it stays meaningful 60 mm away from the skin.
+ * trunk is the body's own, so that skin and cloth agree; the neck is set into it.
  */
 export function neckAndShoulders(shape: HeadShape): Field {
-  const [sx, sy, sz] = shape.scale;
   const f = shape.femininity;
-  const g = shape.neckGirth / ((sx + sz) / 2);
-  const b = shape.shoulderBreadth / sx;
+  const person = figure(BODY_SHAPES[shape.id]);
+  const torso = trunk(person);
+  const [, notch, notchZ] = person.suprasternale;
+  const half = person.mm.biacromial_breadth / 2;
+  /** Depth of the trunk's front at a place in front view. */
+  const front = (x: number, y: number): number => trace(torso, [x, y, 200], [0, 0, -1])?.[2] ?? 0;
   const sternomastoid = tube([
-    [mix(52.5, 50.5, f), -42, -100, 8],
-    [45 * g, -85, -91, 9.5],
-    [35 * g, -140, -69, 9],
-    [20, -185, -55, 7],
-    [14, -203, -53, 5],
+    [mix(50, 47, f), mix(-38, -35, f), mix(-100, -95, f), mix(7.5, 5.5, f)],
+    [mix(40, 35, f), mix(-90, -80, f), mix(-92, -86, f), mix(9, 7, f)],
+    [mix(29, 25, f), notch + 52, mix(-72, -67, f), mix(8.5, 6.5, f)],
+    [14, notch + 12, notchZ - 9, 5.5],
+    [8, notch - 5, notchZ - 5, 4],
   ]);
   const trapezius = tube([
-    [14, -30, -148, 12],
-    [20 * g, -78, -141, 17 * g],
-    [28 * g, -120, -141, 20 * g],
-    [62 * b, -166, -138, 22],
-    [118 * b, -194, -127, 20],
-    [180 * b, -217, -119, 14],
+    [14, -32, mix(-142, -132, f), 12],
+    [mix(22, 17, f), -78, mix(-131, -126, f), mix(15, 12, f)],
+    [mix(31, 25, f), -118, mix(-124, -121, f), mix(15, 12, f)],
+    [mix(52, 44, f), notch + mix(48, 42, f), mix(-138, -134, f), mix(14, 11, f)],
   ]);
-  const clavicle = tube([
-    [13, -209, -55, 7],
-    [48 * b, -210, -60, 7],
-    [95 * b, -205, -76.5, 6.8],
-    [142 * b, -204, -101.5, 7.2],
-    [182 * b, -213, -117, 9],
-  ]);
+  // Collar bones lie on the trunk's front, bowed forward near the breastbone.
+  const bone = mix(6.5, 5.4, f);
+  const clavicle = tube(
+    (
+      [
+        [13 / half, -1, 1.6],
+        [0.24, 3, 1.4],
+        [0.48, 8, 0.8],
+        [0.72, 9, 1.2],
+        [0.92, 3, 0.4],
+      ] as const
+    ).map(([share, rise, lift]): Knot => {
+      const [x, y] = [share * half, notch + rise];
+      return [x, y, front(x, y) - bone + lift, bone];
+    }),
+  );
   const column: Field = (ax, y, z) => {
-    const t = clamp((-60 - y) / 145);
-    const cz = mix(-96, -107, t);
-    const rx = (mix(50.5, 56, t) + 8 * step(-160, -215, y)) * g;
-    const rz = (mix(57, 60, t) + 3 * step(-160, -215, y)) * g;
+    const t = clamp((-55 - y) / (-55 - notch));
+    const cz = mix(mix(-96, -89, f), mix(-102, -96, f), t);
+    const rz = mix(mix(52, 47, f), mix(57, 49, f), t);
+    const rx = rz * mix(mix(0.98, 0.88, f), mix(1.14, 0.95, f), t);
     const a = ax / rx;
     const c = (z - cz) / rz;
     const k = Math.sqrt(a * a + c * c);
-    return smoothMax((k - 1) * Math.min(rx, rz), Math.max(y + 30, -225 - y), 24);
+    return smoothMax((k - 1) * Math.min(rx, rz), Math.max(y + 30, notch - 25 - y), 24);
   };
-  return (X, Y, Z) => {
-    const x = X / sx;
-    const y = Y / sy;
-    const z = Z / sz;
-    const ax = softAbs(x);
+  return (x, y, z) => {
+    const ax = softAbs(x, 6);
     let neck = column(ax, y, z);
-    neck = joinTube(neck, sternomastoid, ax, y, z, 18);
-    neck = smoothMin(neck, ellipsoid(ax, y, z, 0, -150, mix(-52, -58, f), 11, 18, 12), 22);
-    let body = trapezius.distance(ax, y, z);
-    // Rib cage, breast muscle, the plane under the collar bone, shoulder, shoulder blade.
-    body = smoothMin(
-      body,
-      ellipsoid(ax, y, z, 0, -350, -132, mix(146, 134, f), 158, mix(102, 96, f)),
-      40,
+    neck = joinTube(neck, sternomastoid, ax, y, z, 16);
+    neck = joinTube(neck, trapezius, ax, y, z, 26);
+    // Larynx.
+    neck = smoothMin(
+      neck,
+      ellipsoid(x, y, z, 0, mix(-150, -136, f), mix(-57, -58, f), 11, 18, 12),
+      24,
     );
-    body = smoothMin(body, ellipsoid(ax, y, z, 74 * b, -300, -86, 82 * b, 84, 48), 60);
-    body = smoothMin(body, ellipsoid(ax, y, z, 84 * b, -236, -100, 84 * b, 40, 34), 44);
-    body = smoothMin(body, ellipsoid(ax, y, z, 190 * b, -262, -117, mix(50, 44, f), 57, 50), 40);
-    body = smoothMin(body, ellipsoid(ax, y, z, 80 * b, -265, -180, 80 * b, 86, 40), 50);
-    body = joinTube(body, clavicle, ax, y, z, 22);
-    let d = smoothMin(neck, body, 34);
-    d = smoothMax(d, -ellipsoid(ax, y, z, 0, -206, -36, 9, 10, 12), 14);
-    return d * Math.min(sx, sy, sz) * 0.97;
+    if (y > notch + 130) return neck;
+    let body = torso(x, y, z);
+    // Hollow over the collar bone.
+    body = smoothMax(body, -ellipsoid(ax, y, z, 0.36 * half, notch + 24, -78, 26, 13, 18), 22);
+    body = joinTube(body, clavicle, ax, y, z, 11);
+    const d = smoothMin(neck, body, mix(30, 32, f));
+    // Pit of the neck.
+    return smoothMax(d, -ellipsoid(x, y, z, 0, notch + 4, notchZ + 11, 9, 10, 13), 14);
   };
 }

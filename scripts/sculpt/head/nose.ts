@@ -3,6 +3,7 @@ import {
   capsule,
   ellipsoid,
   type Field,
+  joinTube,
   mix,
   smoothMax,
   smoothMin,
@@ -11,46 +12,66 @@ import {
 } from '../field';
 import type { HeadShape } from './shape';
 
+const breadth = (shape: HeadShape): number => mix(1, 0.975, shape.femininity);
+/** How much higher than drawn the nose ends, mm. */
+const rise = (shape: HeadShape): number => mix(-0.9, 2, shape.femininity);
+
 /** Distance to the left nostril's hollow, drawn coordinates. */
 export function nostril(shape: HeadShape): Field {
-  const middle = 6.9 * breadth(shape);
-  const [cos, sin] = [Math.cos(0.42), Math.sin(0.42)];
+  const middle = 6.8 * breadth(shape);
+  const up = rise(shape);
+  const [cos, sin] = [Math.cos(0.38), Math.sin(0.38)];
   return (ax, y, z) => {
     const nx = ax - middle;
-    const nz = z - 19.4;
-    return ellipsoid(nx * cos + nz * sin, y, nz * cos - nx * sin, 0, -36.6, 0, 2.6, 5, 5.2);
+    const nz = z - 17.6;
+    return ellipsoid(nx * cos + nz * sin, y - up, nz * cos - nx * sin, 0, -35, 0, 2.5, 4.6, 4.8);
   };
 }
-
-const breadth = (shape: HeadShape): number => mix(1, 0.92, shape.femininity);
 
 /** Joins the nose to the face's distance and cuts the nostrils. Drawn coordinates. */
 export function nose(shape: HeadShape): (d: number, x: number, y: number, z: number) => number {
   const f = shape.femininity;
-  const dip = mix(0, 1.4, f);
-  const bridge = tube([
-    [0, 22, 5 - dip * 0.5, 5.4],
-    [0, 11, 3.7 - dip, 5.4],
-    [0, 1, 7.4 - dip, mix(5.6, 5.2, f)],
-    [0, -10, 14.8 - dip, mix(5.9, 5.4, f)],
-    [0, -21, 22.6 - dip * 0.8, mix(6.3, 5.8, f)],
-  ]);
-  const tipY = mix(-28.4, -27, f);
-  const tipZ = mix(24.2, 23.4, f);
   const wide = breadth(shape);
+  const up = rise(shape);
+  const tipZ = mix(25.4, 24.2, f);
+  // A man's bridge is straight and broad, a woman's slimmer and a little hollow over the tip.
+  const bridge = tube([
+    [0, 22, 3.4, 5.4],
+    [0, 8.6, mix(3.2, 2.4, f), 5.2],
+    [0, 0.5, mix(11.2, 9.8, f), mix(5.7, 5.1, f)],
+    [0, -10, mix(18, 16.6, f), mix(6, 5.3, f)],
+    [0, -20 + up, mix(23.6, 22.4, f), mix(6.4, 5.7, f)],
+  ]);
+  const wing = tube([
+    [12.4 * wide, -34.4, 8.5, 4.2],
+    [13.7 * wide, -32, 13.6, 4.7],
+    [11 * wide, -30, 19.8, 4.5],
+    [5.5 * wide, -28.4, 25, 4.6],
+  ]);
+  const groove = tube([
+    [19.5, -34.5, 8, 1],
+    [17.6, -27.8, 10.5, 1],
+    [12.4, -24.4, 17.5, 1],
+    [8.6, -24, 23.5, 1],
+  ]);
   const hollow = nostril(shape);
   return (d0, x, y, z) => {
-    if (z < -30 || y > 50 || y < -66 || Math.abs(x) > 46) return d0;
+    if (z < -30 || y > 50 || y < -68 || Math.abs(x) > 46) return d0;
     const ax = softAbs(x, 1.2);
-    let n = bridge.distance(ax, y, z);
-    n = smoothMin(n, capsule(ax, y, z, [4.5, 4, -2.5, 7.2], [8.2 * wide, -24, 8, 7.6]), 13);
-    n = smoothMin(n, ellipsoid(ax, y, z, 0, tipY, tipZ, 8.8 * wide, 8, 10), 8);
-    // Wing: from the cheek forward into the tip.
-    n = smoothMin(n, ellipsoid(ax, y, z, 11.6 * wide, -32.6, 13.2, 5.9, 6.2, 9), 8);
-    n = smoothMin(n, capsule(ax, y, z, [0, -34, 25, 3.3], [0, -37.6, 14, 3.8]), 6);
+    const yl = y - up;
+    let n = bridge.distance(x, y, z);
+    n = smoothMin(
+      n,
+      capsule(ax, y, z, [4.2, 4, 0.5, mix(7, 6.2, f)], [8.2 * wide, -23, 9, 7.4]),
+      13,
+    );
+    n = smoothMin(n, ellipsoid(ax, yl, z, 0, -26.2, tipZ, 8.6 * wide, 7.8, 9.4), 8);
+    n = joinTube(n, wing, ax, yl, z, 6);
+    // Below the tip: the lobule and the slim bridge between the nostrils.
+    n = smoothMin(n, capsule(x, yl, z, [0, -32, tipZ + 1.4, 4], [0, -35.2, 18, 3.3]), 6);
+    n = smoothMin(n, ellipsoid(ax, yl, z, 0, -34.8, 13.8, 5, 4.2, 8), 5);
     let d = smoothMin(d0, n, 7);
-    // Groove over the wing.
-    d += 0.45 * bell(Math.hypot(ax - 14.2, y + 25.6, (z - 17) * 0.6), 2.6);
-    return smoothMax(d, -hollow(ax, y, z), 2.4);
+    d += 0.5 * bell(groove.distance(ax, yl, z), 2.1);
+    return smoothMax(d, -hollow(ax, y, z), 2);
   };
 }

@@ -1,6 +1,6 @@
 import { clamp, type Field, softAbs } from '../field';
 import { type HairStyleName, hairStyles } from '../hair';
-import type { HairStyle } from '../hair/style';
+import type { HairParts } from '../hair/style';
 import { openness } from '../occlusion';
 import type { Ribbons } from '../ribbons';
 import { ear } from './ear';
@@ -22,7 +22,7 @@ export interface HeadParts {
   readonly eyes: () => Eyeball;
   /** Brows and lashes, single hairs. */
   readonly fringe: () => Ribbons;
-  readonly hair: Readonly<Record<HairStyleName, HairStyle>>;
+  readonly hair: Readonly<Record<HairStyleName, HairParts>>;
   readonly masks: (x: number, y: number, z: number) => Masks;
   readonly region: (x: number, y: number, z: number) => Region;
   /** Share of open space over a point of the skin, 0..1. */
@@ -55,7 +55,7 @@ export function headParts(shape: HeadShape): HeadParts {
 /** Names the part of the skin a surface point belongs to. */
 function regions(shape: HeadShape): HeadParts['region'] {
   const [sx, sy, sz] = shape.scale;
-  const { toLocal } = ear();
+  const { toLocal } = ear(shape);
   const bare = bareHead(shape);
   return (X, Y, Z) => {
     const [x, y, z] = [X / sx, Y / sy, Z / sz];

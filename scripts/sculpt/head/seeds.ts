@@ -1,5 +1,7 @@
 import type { MidlineLandmark, PairedLandmark } from '../../../src/sitter/types';
-import type { Point } from '../field';
+import { figure } from '../body/figure';
+import { BODY_SHAPES } from '../body/shape';
+import { mix, type Point } from '../field';
 import { ear } from './ear';
 import { lidOpening } from './eyes';
 import { MOUTH_HALF_WIDTH, mouth } from './mouth';
@@ -21,7 +23,10 @@ export function seeds(shape: HeadShape): Readonly<Record<HeadLandmark, Point>> {
   const bare = bareHead(shape);
   const lips = mouth(shape);
   const opening = lidOpening(shape);
-  const pinna = ear();
+  const pinna = ear(shape);
+  const f = shape.femininity;
+  const { suprasternale, cervicale: nape } = figure(BODY_SHAPES[shape.id]);
+  const [notch, cervicale] = [suprasternale[1], nape[1]];
   const front = (x: number, y: number): Point | undefined =>
     trace(surface, [x * sx, y * sy, 60], [0, 0, -1]);
   const profile = (from: number, to: number): (Point | undefined)[] =>
@@ -37,7 +42,7 @@ export function seeds(shape: HeadShape): Readonly<Record<HeadLandmark, Point>> {
   const outward = (p: Point): number => p[0];
 
   const pronasale = best(profile(-38, -18), forward);
-  const labraleSuperius = best(profile(-58, -49), forward);
+  const labraleSuperius = best(profile(-64, -52), forward);
   // Subnasale: the profile's point farthest behind the chord from nose tip to upper lip.
   const chord = [labraleSuperius[1] - pronasale[1], labraleSuperius[2] - pronasale[2]] as const;
   const subnasale = best(
@@ -78,14 +83,14 @@ export function seeds(shape: HeadShape): Readonly<Record<HeadLandmark, Point>> {
     subnasale,
     labrale_superius: labraleSuperius,
     stomion: on(0, lips.line(0)),
-    labrale_inferius: best(profile(-72, -64), forward),
+    labrale_inferius: best(profile(-76, -66), forward),
     pogonion: best(profile(-104, -84), forward),
     menton,
     suprasternale: best(
-      range(-212, -196, 1).map((y) => front(0, y)),
+      range(notch - 6, notch + 10, 1).map((y) => front(0, y / sy)),
       (p) => -p[2],
     ),
-    cervicale: best(behind(-126, -126), () => 0),
+    cervicale: best(behind(cervicale / sy, cervicale / sy), () => 0),
     pupil: [pupil, 0, 0],
     endocanthion: lidCorner(opening.inner - 0.6),
     ectocanthion: lidCorner(opening.outer + 0.6),
@@ -98,7 +103,8 @@ export function seeds(shape: HeadShape): Readonly<Record<HeadLandmark, Point>> {
     cheilion: on(MOUTH_HALF_WIDTH, lips.line(MOUTH_HALF_WIDTH)),
     zygion: best(sides(range(-26, -4, 1), range(-64, -40, 2)), outward),
     tragion: [tragus[0] * sx, tragus[1] * sy, tragus[2] * sz],
-    gonion: best(sides(range(-76, -66, 1), range(-68, -56, 2)), (p) => p[0] - 0.4 * (p[1] + p[2])),
+    // The angle of the jaw is rounded: its middle is where the proportions put it.
+    gonion: best([side(mix(-69.4, -67.2, f), mix(-79.4, -75.4, f))], () => 0),
     frontotemporale: best([side(32, -14)], () => 0),
     euryon: best(sides(range(15, 75, 3), range(-125, -75, 5)), outward),
     superaurale: best(outline, (p) => p[1]),

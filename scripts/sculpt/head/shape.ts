@@ -5,37 +5,19 @@
  * keep their own size, because eyeballs hardly differ between adults.
  */
 export interface HeadShape {
-  readonly id: string;
+  readonly id: 'female' | 'male';
   /** Person over drawn size, along x, y and z. */
   readonly scale: readonly [number, number, number];
   /** 0 = average man's forms, 1 = average woman's. */
   readonly femininity: number;
   /** Distance between the pupils, mm. */
   readonly interpupillary: number;
-  /** Depth of the neck's and the trapezius' girth against the drawn one. */
-  readonly neckGirth: number;
-  /** Breadth of the shoulders against the drawn one (415 mm between the acromia). */
-  readonly shoulderBreadth: number;
 }
 
-/** Sizes: medians of the 2012 US Army survey (head, pupils, neck, shoulders). */
+/** Sizes: medians of the 2012 US Army survey (head) and of models/sitters (pupils). */
 export const SHAPES: { readonly female: HeadShape; readonly male: HeadShape } = {
-  female: {
-    id: 'female',
-    scale: [0.954, 0.932, 0.948],
-    femininity: 1,
-    interpupillary: 62,
-    neckGirth: 0.78,
-    shoulderBreadth: 0.88,
-  },
-  male: {
-    id: 'male',
-    scale: [1, 1, 1],
-    femininity: 0,
-    interpupillary: 64,
-    neckGirth: 0.97,
-    shoulderBreadth: 1,
-  },
+  female: { id: 'female', scale: [0.954, 0.932, 0.948], femininity: 1, interpupillary: 63 },
+  male: { id: 'male', scale: [1, 1, 1], femininity: 0, interpupillary: 65 },
 };
 
 /** Radius of the eyeball behind the cornea, mm (schematic eye: about 12). */

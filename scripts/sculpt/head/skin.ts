@@ -17,7 +17,7 @@ export function bareHead(shape: HeadShape): Field {
   const least = Math.min(sx, sy, sz);
   return (x, y, z) => {
     const head = smoothMin(bone(x / sx, y / sy, z / sz), flesh(x / sx, y / sy, z / sz), 20) * least;
-    return y > 40 ? head : smoothMin(head, neck(x, y, z), 34);
+    return y > 40 ? head : smoothMin(head, neck(x, y, z), 28);
   };
 }
 
@@ -29,7 +29,7 @@ export function skin(shape: HeadShape): Field {
   const joinNose = nose(shape);
   const creases = faceCreases(shape);
   const lips = mouth(shape);
-  const { join: joinEar } = ear();
+  const { join: joinEar } = ear(shape);
   const least = Math.min(sx, sy, sz);
   return (X, Y, Z) => {
     let d = head(X, Y, Z);

@@ -16,7 +16,7 @@ export function cranium(shape: HeadShape): Field {
   const f = shape.femininity;
   const backWidth = mix(76.2, 76, f);
   // A woman's forehead is steeper and fuller, her vertex as high for a shorter face.
-  const front = mix(68, 70.5, f);
+  const front = mix(67.5, 69, f);
   const crown = mix(78.8, 80.6, f);
   return (x, y, z) => {
     const ax = softAbs(x);
@@ -31,19 +31,19 @@ export function skull(shape: HeadShape): Field {
   const bowl = cranium(shape);
   const back = mix(0, 2, f);
   const brow = tube([
-    [3, 24, 6.4 - back, mix(5.8, 5, f)],
-    [14, 24, 4.8 - back, mix(6.2, 5.4, f)],
-    [27, 25, 0.8 - 0.7 * back, mix(6.4, 5.8, f)],
-    [38, 23, -6.5, 6],
-    [45.3, 12.5, -17.5, 5.4],
-    [48, -2, -25, 4.8],
+    [3, 24, 6.4 - back, mix(5.8, 4.8, f)],
+    [14, 24, 4.8 - back, mix(6.2, 5, f)],
+    [27, 25, 0.8 - 0.7 * back, mix(6.4, 5.2, f)],
+    [38, 23, -6.5, mix(6, 5.4, f)],
+    [45.3, 12.5, -17, mix(5, 4, f)],
+    [48, -2, -24, mix(4, 2.6, f)],
   ]);
   return (x, y, z) => {
     const ax = softAbs(x);
     let d = bowl(x, y, z);
-    d = smoothMax(d, -ellipsoid(ax, y, z, 87.5, 17, -33, 19, 27, 27), 24);
+    d = smoothMax(d, -ellipsoid(ax, y, z, 90, 20, -36, 20, 32, 33), 34);
     d = smoothMin(d, capsule(ax, y, z, [60.5, -15, -54, 6], [47.5, -20, -22, 9]), 22);
     d = smoothMin(d, ellipsoid(ax, y, z, 43, -24, -16, 15, 13, 13.5), 16);
-    return joinTube(d, brow, ax, y, z, 20);
+    return joinTube(d, brow, ax, y, z, 24);
   };
 }

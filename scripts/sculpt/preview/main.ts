@@ -14,6 +14,7 @@ import type { TriangleMesh } from '../mesh';
 import { polygonise } from '../nets';
 import { simplify } from '../simplify';
 import { eyeColours, hairColours, skinColours } from './colour';
+import { toMedian } from './median';
 import { SHEETS } from './sheets';
 
 const { values: options } = parseArgs({
@@ -25,6 +26,8 @@ const { values: options } = parseArgs({
     /** Simplify the skin to this many triangles; 0 keeps them all. */
     triangles: { type: 'string', default: '0' },
     clay: { type: 'boolean', default: false },
+    /** Move the landmarks to the median sitter's, as the app does. */
+    median: { type: 'boolean', default: false },
     out: { type: 'string', default: '/tmp/sculpture.png' },
   },
 });
@@ -107,7 +110,9 @@ async function build(): Promise<Part[]> {
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const sheet = SHEETS[options.sheet];
 if (!sheet) throw new RangeError(`no sheet "${options.sheet}": ${Object.keys(SHEETS).join(', ')}`);
-const parts = await build();
+const built = await build();
+const move = toMedian(SHAPES[options.shape === 'male' ? 'male' : 'female']);
+const parts = options.median ? built.map((part) => ({ ...part, ...move(part) })) : built;
 const files = new Map<string, Buffer>();
 for (const part of parts)
   for (const key of ['positions', 'normals', 'colours', 'indices'] as const) {

@@ -35,6 +35,16 @@ export const SHEETS: Readonly<Record<string, Sheet>> = {
       view(150, 8, 3000, 190, [0, -30, -70]),
     ],
   },
+  face: {
+    width: 1500,
+    height: 660,
+    columns: 3,
+    views: [
+      view(0, 0, 2400, 145, [0, -30, -40]),
+      view(38, 0, 2400, 145, [0, -30, -60]),
+      view(90, 0, 2400, 145, [0, -30, -65]),
+    ],
+  },
   front: { width: 900, height: 900, columns: 1, views: [view(0, 0, 1500, 140, [0, -5, 0])] },
   near: {
     width: 1500,
