@@ -1,6 +1,7 @@
 /** A sound session brought into the legal ranges. */
 import type { Models } from '../models/types';
 import { DIMENSIONS, type DimensionName } from '../sitter/types';
+import type { LampSetting } from './light';
 import { clamp, LIMITS } from './limits';
 import type { Company, Gaze, Person, PersonId, Picture, Session, View } from './types';
 
@@ -89,6 +90,13 @@ function clampPerson(person: Person, models: Models): Person {
   };
 }
 
+const clampLamp = (lamp: LampSetting): LampSetting => ({
+  azimuth: clamp(lamp.azimuth, LIMITS.lightAzimuth),
+  elevation: clamp(lamp.elevation, LIMITS.lightElevation),
+  strength: clamp(lamp.strength, LIMITS.lightStrength),
+  softness: clamp(lamp.softness, LIMITS.lightSoftness),
+});
+
 export function clampSession(session: Session, models: Models): Session {
   const { people, beside, crop, light, room } = session;
   const [first, ...others] = people;
@@ -108,9 +116,10 @@ export function clampSession(session: Session, models: Models): Session {
     },
     pictures: session.pictures.map((picture) => clampPicture(picture, people)),
     light: {
-      azimuth: clamp(light.azimuth, LIMITS.lightAzimuth),
-      elevation: clamp(light.elevation, LIMITS.lightElevation),
-      softness: clamp(light.softness, LIMITS.lightSoftness),
+      key: clampLamp(light.key),
+      fill: clampLamp(light.fill),
+      hair: clampLamp(light.hair),
+      background: clampLamp(light.background),
     },
     room: {
       backdrop: clamp(room.backdrop, LIMITS.backdrop),

@@ -1,8 +1,7 @@
 /** The session a newcomer meets: the head-shot day of an amateur theatre company. */
 import { UPRIGHT } from '../sitter/types';
+import { USUAL_LIGHT } from './light';
 import { SESSION_VERSION, type Session } from './types';
-
-const DEGREE = Math.PI / 180;
 
 /**
  * A small village hall, 5.20 m long: the backdrop hangs 0.20 m off the end wall, the sitter
@@ -47,7 +46,7 @@ const DEMO: Session = {
       lens: null,
     },
   ],
-  light: { azimuth: 40 * DEGREE, elevation: 30 * DEGREE, softness: 0.4 },
+  light: USUAL_LIGHT,
   room: { backdrop: 1.2, cameraWall: 3.8, behindCamera: 0.6 },
   play: { from: 'A', to: 'B', seconds: 4 },
   printHeight: 0.3,

@@ -34,6 +34,7 @@ export const LIMITS = {
   besideForward: range(-3, 3),
   lightAzimuth: degrees(-180, 180),
   lightElevation: degrees(-80, 89),
+  lightStrength: range(0, 2),
   lightSoftness: range(0.02, 1.5),
   backdrop: range(0.3, 30),
   cameraWall: range(0.5, 60),

@@ -25,9 +25,12 @@ const list = (value: unknown): unknown[] => {
 export const MIGRATIONS: readonly Migration[] = [
   {
     from: 1,
-    what: 'one or two people with looks and gaze in place of one sitter; each picture names who is in it',
-    lift: ({ sitter, pictures, ...rest }) => {
+    what: 'one or two people with looks and gaze in place of one sitter; each picture names who is in it; four lights in place of the key',
+    lift: ({ sitter, pictures, light, ...rest }) => {
       const { model, changes, pose } = record(sitter);
+      const key = record(light);
+      // The others stood, unseen, on the side away from the key.
+      const side = typeof key.azimuth === 'number' && key.azimuth < 0 ? -1 : 1;
       return {
         ...rest,
         people: [
@@ -42,6 +45,12 @@ export const MIGRATIONS: readonly Migration[] = [
           },
         ],
         beside: { right: 0.45, forward: 0 },
+        light: {
+          key: { ...key, strength: 1 },
+          fill: { azimuth: side * -0.698, elevation: 0.209, strength: 1, softness: 0.8 },
+          hair: { azimuth: side * -2.583, elevation: 0.628, strength: 1, softness: 0.2 },
+          background: { azimuth: 0, elevation: -0.07, strength: 1, softness: 0.8 },
+        },
         pictures: list(pictures).map((picture) => ({ of: ['1'], ...record(picture) })),
       };
     },

@@ -1,6 +1,7 @@
 /** What a session of the present version must hold. Ranges are not checked here but clamped after. */
 import * as v from 'valibot';
 import { ARMS, BEARDS, CLOTHES, DIMENSIONS, HAIR_STYLES, STANCES } from '../sitter/types';
+import { LAMPS } from './light';
 import { NOTES_LENGTH, TITLE_LENGTH } from './limits';
 import { LETTERS, PERSON_IDS, SESSION_VERSION, type Session } from './types';
 
@@ -29,6 +30,13 @@ const picture = v.strictObject({
   cameraHeight: number,
   tilt: number,
   lens: v.nullable(id),
+});
+
+const lamp = v.strictObject({
+  azimuth: number,
+  elevation: number,
+  strength: number,
+  softness: number,
 });
 
 const colour = v.exactOptional(v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)));
@@ -102,7 +110,7 @@ export const sessionSchema = v.strictObject({
       'expected each letter once, in the order of the alphabet',
     ),
   ),
-  light: v.strictObject({ azimuth: number, elevation: number, softness: number }),
+  light: v.strictObject(v.entriesFromList(LAMPS, lamp)),
   room: v.strictObject({ backdrop: number, cameraWall: number, behindCamera: number }),
   play: v.strictObject({ from: letter, to: letter, seconds: number }),
   printHeight: number,

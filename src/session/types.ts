@@ -4,6 +4,7 @@
  */
 import type { Orientation } from '../optics/types';
 import type { Colours, DimensionName, Looks, Pose } from '../sitter/types';
+import type { Light } from './light';
 
 export const SESSION_VERSION = 2;
 export const LETTERS = ['A', 'B', 'C', 'D'] as const;
@@ -95,14 +96,6 @@ export interface Crop {
   /** Where the eyes sit: share of the frame height from the top; across, share from the left. */
   readonly eyesAt: number;
   readonly eyesAcross: number;
-}
-
-export interface Light {
-  /** Radians about the vertical, positive to the picture's left (camera left). */
-  readonly azimuth: number;
-  readonly elevation: number;
-  /** Diameter of the source over its distance: 0.05 hard .. 1 soft. */
-  readonly softness: number;
 }
 
 export interface Room {

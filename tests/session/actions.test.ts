@@ -340,10 +340,13 @@ describe('the rest of the document', () => {
       eyesAt: 1,
       eyesAcross: 0.5,
     });
-    expect(doing(demo, actions.setLight, { softness: 9 }).after.light).toEqual({
+    const lit = doing(demo, actions.setLight, { lamp: 'hair', softness: 9, strength: 0 });
+    expect(lit.after.light).toEqual({
       ...demo.light,
-      softness: LIMITS.lightSoftness.most,
+      hair: { ...demo.light.hair, softness: LIMITS.lightSoftness.most, strength: 0 },
     });
+    expect(lit.label).toBe('Hair light off');
+    expect(doing(lit.after, actions.resetLight, {}).after.light).toEqual(demo.light);
     expect(doing(demo, actions.setRoom, { backdrop: 2 }).after.room).toEqual({
       ...demo.room,
       backdrop: 2,

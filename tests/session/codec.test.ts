@@ -305,6 +305,10 @@ describe('a file of version 1', () => {
     const { version, sitter: _sitter, pictures: _pictures, light: _light, ...rest } = old;
     expect(session).toMatchObject(rest);
     expect(version).toBe(1);
+    expect(session.light.key).toEqual({ ...old.light, strength: 1 });
+    // The key stands at the picture's right here, so the others stand at its left.
+    expect(session.light.fill.azimuth).toBeGreaterThan(0);
+    expect(session.light.hair.azimuth).toBeGreaterThan(0);
   });
 
   it('that lacks what its version held is refused', () => {

@@ -4,70 +4,21 @@ import {
   setEyesAt,
   setFormat,
   setKit,
-  setLight,
   setPrintHeight,
   setRoom,
   setUnits,
 } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
-import { AngleValue, showAngle } from '../controls/AngleValue';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
 import { ManyChoices } from '../controls/ManyChoices';
 import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
+import { Lights } from './Lights';
 
 const said = words.compare;
 const { labels } = said;
-
-/** Where the key light stands and how soft it is. */
-function LightSentence() {
-  const { session, act } = useWorkbench();
-  const { azimuth, elevation, softness } = session.light;
-  return (
-    <p>
-      {said.light({
-        azimuth: (
-          <AngleValue
-            label={labels.azimuth}
-            radians={azimuth}
-            shown={
-              azimuth === 0
-                ? said.azimuthFront
-                : said.azimuthSide(showAngle(Math.abs(azimuth)), azimuth > 0 ? 'left' : 'right')
-            }
-            range={LIMITS.lightAzimuth}
-            note={said.lightCaution}
-            onCommit={(to) => act(setLight, { azimuth: to })}
-          />
-        ),
-        elevation: (
-          <AngleValue
-            label={labels.elevation}
-            radians={elevation}
-            shown={showAngle(elevation)}
-            range={LIMITS.lightElevation}
-            onCommit={(to) => act(setLight, { elevation: to })}
-          />
-        ),
-        softness: (
-          <TypedValue
-            label={labels.softness}
-            shown={said.soft(softness)}
-            initial={formatPercent(softness)}
-            parse={parseShare}
-            range={LIMITS.lightSoftness}
-            show={(share) => formatPercent(share)}
-            note={said.softNote}
-            offers={[0.08, 0.25, 0.5, 1].map((value) => ({ value, shown: said.soft(value) }))}
-            onCommit={(to) => act(setLight, { softness: to })}
-          />
-        ),
-      })}
-    </p>
-  );
-}
 
 /** Backdrop and walls along the camera's axis. */
 function RoomSentence() {
@@ -137,13 +88,7 @@ function KitSentence() {
             }}
             range={LIMITS.megapixels}
             offers={[12, 24, 45].map((value) => ({ value, shown: formatNumber(value, 0) }))}
-            onCommit={(to) =>
-              act(setFormat, {
-                format,
-                name: models.formats.get(format)?.name ?? format,
-                megapixels: to,
-              })
-            }
+            onCommit={(to) => act(setFormat, { format, megapixels: to })}
           />
         ),
       })}
@@ -209,7 +154,7 @@ function PrintSentence() {
 export default function Surroundings() {
   return (
     <div className="setup-more">
-      <LightSentence />
+      <Lights />
       <RoomSentence />
       <CompositionSentence />
       <KitSentence />

@@ -111,11 +111,6 @@ export const en = {
     ),
     whoSits: 'Who sits',
     setupMore: 'Light, room and kit',
-    light: (v: { azimuth: ReactNode; elevation: ReactNode; softness: ReactNode }): ReactNode => (
-      <>
-        The key light stands {v.azimuth}, {v.elevation} above the eyes; it is {v.softness}.
-      </>
-    ),
     room: (v: { backdrop: ReactNode; wall: ReactNode; kept: ReactNode }): ReactNode => (
       <>
         The backdrop hangs {v.backdrop} behind the eyes. The wall behind the camera is {v.wall}{' '}
@@ -146,9 +141,6 @@ export const en = {
       eyes: 'Where the eyes sit in the frame',
       across: 'Where the eyes sit across the frame',
       hold: 'What holds the crop equal',
-      azimuth: 'Direction of the key light',
-      elevation: 'Height of the key light',
-      softness: 'Softness of the key light',
       backdrop: 'Backdrop, behind the eyes',
       wall: 'Wall behind the camera, from the eyes',
       kept: 'Kept for you behind the sensor mark',
@@ -185,12 +177,6 @@ export const en = {
     turnField: 'Turn of the head, degrees (to the picture’s right is +)',
     nodField: 'Head up (+) or down (−), degrees',
     bodyField: 'Turn of the whole figure, degrees',
-    azimuthSide: (a: string, side: 'left' | 'right') => `${a} to the picture’s ${side}`,
-    azimuthFront: 'straight in front',
-    soft: (share: number) =>
-      share < 0.15 ? 'hard' : share < 0.35 ? 'half soft' : share < 0.65 ? 'soft' : 'very soft',
-    softNote: 'The width of the light over its distance: 5 % is hard, 100 % is very soft.',
-    lightCaution: 'Keep bright lamps out of the line of sight, and secure stands and cables.',
     megapixels: (n: string) => `${n} megapixels`,
     units: { metric: 'metres', imperial: 'feet and inches' },
     lensCount: (n: number) => (n === 1 ? '1 lens' : `${n} lenses`),

@@ -18,6 +18,7 @@ export {
   setTilt,
 } from './pictures';
 export {
+  resetLight,
   resetToDemo,
   setFormat,
   setKit,

@@ -1,8 +1,9 @@
 /** Kit, light, room, the move and the session's own texts. */
 import { demoSession } from '../demo';
 import { known } from '../known';
+import { type LampName, type LampSetting, USUAL_LIGHT } from '../light';
 import { NOTES_LENGTH, TITLE_LENGTH } from '../limits';
-import type { Light, Room, Session } from '../types';
+import type { Room, Session } from '../types';
 import { action } from './action';
 
 /** The sensor format and what it records. */
@@ -27,9 +28,29 @@ export const setKit = action<{ lenses: readonly string[] }>({
     `Kit of ${after.lenses.length} ${after.lenses.length === 1 ? 'lens' : 'lenses'}`,
 });
 
-export const setLight = action<Partial<Light>>({
-  edit: (session, light) => ({ ...session, light: { ...session.light, ...light } }),
-  label: () => 'Light moved',
+const LAMP_WORDS: Readonly<Record<LampName, string>> = {
+  key: 'Key light',
+  fill: 'Fill light',
+  hair: 'Hair light',
+  background: 'Background light',
+};
+
+/** Moves one light, or makes it stronger or softer; what is left out stays. */
+export const setLight = action<{ lamp: LampName } & Partial<LampSetting>>({
+  edit: (session, { lamp, ...setting }) => ({
+    ...session,
+    light: { ...session.light, [lamp]: { ...session.light[lamp], ...setting } },
+  }),
+  label: (after, { lamp, strength }) => {
+    if (strength === undefined) return `${LAMP_WORDS[lamp]} moved`;
+    return `${LAMP_WORDS[lamp]} ${after.light[lamp].strength === 0 ? 'off' : 'set'}`;
+  },
+});
+
+/** All four lights in their usual places. */
+export const resetLight = action<Record<string, never>>({
+  edit: (session) => ({ ...session, light: USUAL_LIGHT }),
+  label: () => 'Lights in their usual places',
 });
 
 export const setRoom = action<Partial<Room>>({

@@ -8,7 +8,6 @@ import {
 } from 'three';
 import type { Camera } from '../../../src/optics/types';
 import type { StagePicture } from '../../../src/stage';
-import { studioLight } from '../../../src/stage';
 import { alone, companyOf } from '../../../src/stage/company';
 import { depthRange } from '../../../src/stage/depthRange';
 import { hallBounds } from '../../../src/stage/floor';
@@ -54,7 +53,7 @@ export function bareSide(
 ): BareSide {
   const renderer = makeRenderer(canvas);
   const { room } = session;
-  const light = studioLight(session.light);
+  const light = session.light;
   const company = companyOf(alone(sitter));
   const { scene, shadowed, wear } = bareScene(company, light, room);
   const uniforms = lampUniforms();

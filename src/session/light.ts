@@ -1,0 +1,32 @@
+/** The studio's four lights as they are set. */
+
+export const LAMPS = ['key', 'fill', 'hair', 'background'] as const;
+export type LampName = (typeof LAMPS)[number];
+
+/** Angles in radians as seen from the sitter's eyes. */
+export interface LampSetting {
+  /** About the vertical, from the front, positive to the picture's left; pi is straight behind. */
+  readonly azimuth: number;
+  readonly elevation: number;
+  /** 1 is the usual strength, 0 is off. */
+  readonly strength: number;
+  /** Diameter of the source over its distance: 0.05 hard .. 1 soft. */
+  readonly softness: number;
+}
+
+/**
+ * Key: the light that shapes the face. Fill: a large soft box that casts no shadow of its own. Hair: from
+ * behind and above, on hair and shoulders. Background: on the backdrop; azimuth and elevation say where
+ * its pool of light lies behind the head.
+ */
+export type Light = Readonly<Record<LampName, LampSetting>>;
+
+const DEGREE = Math.PI / 180;
+
+/** The usual places, by eye: fill and hair light on the side away from a key at the picture's left. */
+export const USUAL_LIGHT: Light = {
+  key: { azimuth: 38 * DEGREE, elevation: 34 * DEGREE, strength: 1, softness: 0.3 },
+  fill: { azimuth: -40 * DEGREE, elevation: 12 * DEGREE, strength: 1, softness: 0.8 },
+  hair: { azimuth: -148 * DEGREE, elevation: 36 * DEGREE, strength: 1, softness: 0.2 },
+  background: { azimuth: 0, elevation: -4 * DEGREE, strength: 1, softness: 0.8 },
+};
