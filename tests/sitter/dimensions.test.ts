@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Percentiles } from '../../src/models/types';
+import { type BuiltSitter, buildSitter } from '../../src/sitter/build';
+import { measure } from '../../src/sitter/measure';
+import type { Changes } from '../../src/sitter/resolve';
+import type { Sculpture } from '../../src/sitter/sculpture';
+import { type DimensionName, SCULPTURE_NAMES, type SitterModel } from '../../src/sitter/types';
+import { people, percentilesOf, SURVEYED } from './drawn';
+import { modelOf, sculptureOf } from './people';
+import { flipped } from './triangles';
+
+/** What a measure of the mesh may differ from what was asked, mm. */
+const TOLERANCE = 0.5;
+const RUNS = 24;
+
+/** Bald, since hair has no dimension. */
+async function adult(sex: SitterModel['sculpture']) {
+  const model = modelOf(sex === 'female' ? 'adult-woman' : 'adult-man');
+  return { model, sculpture: await sculptureOf(model, { ...model.looks, hair: 'bald' }) };
+}
+
+/** What is wrong with a sitter: dimensions off by more than the tolerance, triangles turned over. */
+function faults(sculpture: Sculpture, sitter: BuiltSitter): string[] {
+  const off = Object.entries(measure(sitter))
+    .map(([name, mm]) => [name, mm - sitter.dimensions[name as DimensionName]] as const)
+    .filter(([, by]) => !(Math.abs(by) <= TOLERANCE))
+    .map(([name, by]) => `${name} ${by.toFixed(2)} mm`);
+  const over = sitter.meshes.flatMap(({ name, positions, indices }, m) => {
+    const count = flipped(sculpture.meshes[m]?.positions as Float32Array, positions, indices);
+    return count ? [`${count} triangles of ${name} turned over`] : [];
+  });
+  return [...off, ...over];
+}
+
+describe.each(SCULPTURE_NAMES)('every dimension of the %s sculpture', (sex) => {
+  // Checked against: the percentiles of the surveys, asked for and measured by their definitions.
+  it.each(['p1', 'p5', 'p95', 'p99'] as const)(
+    'is exact at %s, and no triangle turns over',
+    async (percentile: keyof Percentiles) => {
+      const { model, sculpture } = await adult(sex);
+      const found = SURVEYED.flatMap((name) => {
+        const asked = percentilesOf(name, sex)?.[percentile] as number;
+        const sitter = buildSitter(sculpture, model, { [name]: asked });
+        expect(sitter.dimensions[name]).toBe(asked);
+        const wrong = faults(sculpture, sitter);
+        return wrong.length ? [`${name} ${asked}: ${wrong.join(', ')}`] : [];
+      });
+      expect(found).toEqual([]);
+    },
+    120_000,
+  );
+
+  it('is exact in people drawn with the correlations of the surveys', async () => {
+    const { model, sculpture } = await adult(sex);
+    fc.assert(
+      fc.property(people(sex), (changes: Changes) => {
+        expect(faults(sculpture, buildSitter(sculpture, model, changes))).toEqual([]);
+      }),
+      { numRuns: RUNS, seed: 1977, endOnFailure: true },
+    );
+  }, 120_000);
+});
