@@ -87,6 +87,7 @@ export function buildSitter(
       indices: mesh.indices,
       ...(mesh.coarse && { coarse: mesh.coarse }),
       regions: mesh.regions,
+      ...strandsOf(mesh),
     };
   });
   return {
@@ -125,6 +126,17 @@ function uprightFor(sculpture: Sculpture, dimensions: Dimensions, smile: number)
   );
   store.upright = { key, dimensions, landmarks, positions, normals };
   return store.upright;
+}
+
+/** The masks that the stage needs to draw hair, four bytes a vertex. */
+function strandsOf({
+  masks: { strand, along, sheer },
+}: SculptureMesh): Pick<SitterMesh, 'strands'> {
+  if (!strand || !along || !sheer) return {};
+  const strands = new Uint8Array(4 * strand.length);
+  for (let v = 0; v < strand.length; v++)
+    strands.set([strand[v] as number, along[v] as number, sheer[v] as number], 4 * v);
+  return { strands };
 }
 
 /** Puts a share of the smile on the positions, in place; gives the landmarks that went with it. */

@@ -149,6 +149,8 @@ export interface SitterMesh {
   readonly coarse?: Uint32Array;
   /** One REGION value a vertex (skin and eye meshes). */
   readonly regions: Uint8Array;
+  /** Hair: number of the hair, place along it, share of hairs missing, nothing; four bytes a vertex. */
+  readonly strands?: Uint8Array;
 }
 
 export const STANCES = ['standing', 'seated'] as const;

@@ -36,12 +36,9 @@ class Figure {
     const group = new Group();
     group.position.set(...at);
     group.rotation.y = turn;
-    const hair = materials.hairOf(sitter.landmarks);
-    this.own.push(hair);
     const parts = sitter.meshes.map((mesh): Part => {
       const levels = hold(mesh);
-      const material = mesh.substance === 'hair' ? hair : materials.of[mesh.substance];
-      const object = new Mesh(levels.fine, material);
+      const object = new Mesh(levels.fine, materials.of[mesh.substance]);
       object.layers.set(mesh.substance === 'glass' ? LAYER.glass : LAYER.sitter);
       object.castShadow = isShading(mesh);
       object.receiveShadow = true;

@@ -7,7 +7,6 @@ import {
   Vector3,
   Vector4,
 } from 'three';
-import type { Landmarks } from '../sitter/types';
 import {
   boxAxes,
   fillRadiance,
@@ -91,16 +90,4 @@ export function setFill(uniforms: LampUniforms, fill: LampSetting): void {
     uniforms.boxUpright.value[i]?.set(...upright).divideScalar(box.half[1]);
     uniforms.boxRadiance.value[i] = box.radiance;
   });
-}
-
-/** Where the hair springs from, on the back of the crown, and the direction it turns about. */
-export function whorlUniforms({ vertex, opisthocranion, sellion }: Landmarks): {
-  readonly whorl: IUniform<Vector3>;
-  readonly whorlAxis: IUniform<Vector3>;
-} {
-  const back = new Vector3(...opisthocranion);
-  const whorl = new Vector3(...vertex).lerp(back, 0.45);
-  const centre = new Vector3(...vertex).add(back).add(new Vector3(...sellion));
-  const axis = whorl.clone().sub(centre.divideScalar(3)).normalize();
-  return { whorl: { value: whorl }, whorlAxis: { value: axis } };
 }

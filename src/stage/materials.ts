@@ -3,16 +3,16 @@ import {
   CustomBlending,
   DoubleSide,
   FrontSide,
-  type IUniform,
   type Material,
   MeshBasicMaterial,
   MeshPhysicalMaterial,
   type MeshPhysicalMaterialParameters,
   OneFactor,
   OneMinusSrcAlphaFactor,
+  ZeroFactor,
 } from 'three';
-import type { Landmarks, Substance } from '../sitter/types';
-import { type LampUniforms, whorlUniforms } from './lampUniforms';
+import type { Substance } from '../sitter/types';
+import type { LampUniforms } from './lampUniforms';
 import { lightSurface, type Surface } from './shaders/surfaces';
 
 interface Recipe extends MeshPhysicalMaterialParameters {
@@ -28,7 +28,19 @@ interface Recipe extends MeshPhysicalMaterialParameters {
 const RECIPES: Readonly<Record<Substance, Recipe>> = {
   skin: { surface: 'skin', roughness: 0.5, ior: 1.4, specularIntensity: 0.9 },
   brows: { surface: 'cloth', roughness: 0.8, specularIntensity: 0.1 },
-  hair: { surface: 'hair', roughness: 0.55, specularIntensity: 0.55 },
+  hair: {
+    surface: 'hair',
+    roughness: 0.6,
+    specularIntensity: 0.12,
+    side: DoubleSide,
+    // Hairs thinner than a pixel cover a part of its samples; the picture itself stays opaque.
+    alphaToCoverage: true,
+    blending: CustomBlending,
+    blendSrc: OneFactor,
+    blendDst: ZeroFactor,
+    blendSrcAlpha: ZeroFactor,
+    blendDstAlpha: OneFactor,
+  },
   eye: { surface: 'eye', roughness: 0.08, ior: 1.376 },
   top: { surface: 'cloth', roughness: 0.88, specularIntensity: 0.6 },
   outer: { surface: 'cloth', roughness: 0.82, specularIntensity: 0.6 },
@@ -57,7 +69,6 @@ export const ROOM_FILL = 0.62;
 export function litMaterial(
   uniforms: LampUniforms,
   { surface, fillShare = 1, ...parameters }: Recipe,
-  more: Readonly<Record<string, IUniform>> = {},
 ): MeshPhysicalMaterial {
   const material = new MeshPhysicalMaterial({
     vertexColors: true,
@@ -66,7 +77,7 @@ export function litMaterial(
     ...parameters,
   });
   material.onBeforeCompile = (shader) => {
-    Object.assign(shader.uniforms, uniforms, more, { fillShare: { value: fillShare } });
+    Object.assign(shader.uniforms, uniforms, { fillShare: { value: fillShare } });
     lightSurface(shader, surface);
   };
   material.customProgramCacheKey = () => surface;
@@ -75,8 +86,6 @@ export function litMaterial(
 
 export interface Materials {
   readonly of: Readonly<Record<Substance, MeshPhysicalMaterial>>;
-  /** Hair that springs from one head's own whorl; whoever asks disposes of it. */
-  readonly hairOf: (landmarks: Landmarks) => MeshPhysicalMaterial;
   readonly room: MeshPhysicalMaterial;
   /** Mid-grey, without colour: shows shape and light alone. */
   readonly clay: MeshPhysicalMaterial;
@@ -113,7 +122,6 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
   const all: Material[] = [...Object.values(of), ...Object.values(rest)];
   return {
     of,
-    hairOf: (landmarks) => litMaterial(uniforms, RECIPES.hair, whorlUniforms(landmarks)),
     ...rest,
     dispose: () => {
       for (const material of all) material.dispose();

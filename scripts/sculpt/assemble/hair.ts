@@ -4,23 +4,19 @@ import type { HairParts } from '../hair/style';
 import { SHAPES } from '../head/shape';
 import type { TriangleMesh } from '../mesh';
 import { polygonise } from '../nets';
+import type { Ribbons } from '../ribbons';
 import { sourceHash } from '../source';
 import { arranged } from '../write';
 import type { Detail, Sex } from './detail';
 import { halved } from './halves';
 import { byte, facingNormals, thinned } from './sampling';
 
-/** Lightness of the volume under the locks, against the hair's own colour. */
-const UNDER = 0.32;
+type Hair = TriangleMesh & Omit<Ribbons, keyof TriangleMesh> & { readonly coarse?: Uint32Array };
 
-/** Hair of one kind; its masks hold half of each vertex' own lightness. */
-export function hairMesh(
-  name: string,
-  substance: 'hair' | 'brows',
-  mesh: TriangleMesh & { readonly shade: number | Float32Array; readonly coarse?: Uint32Array },
-): AssetMesh {
+/** Hair of one kind; its mask `shade` holds half of each vertex' own lightness. */
+export function hairMesh(name: string, substance: 'hair' | 'brows', mesh: Hair): AssetMesh {
   const count = mesh.positions.length / 3;
-  const { positions, normals, shade, coarse } = mesh;
+  const { positions, normals, shade, strand, along, sheer, coarse } = mesh;
   return {
     name,
     substance,
@@ -30,11 +26,22 @@ export function hairMesh(
     ...(coarse && { coarse }),
     openness: new Uint8Array(count).fill(255),
     regions: new Uint8Array(count),
-    masks: {
-      shade: Uint8Array.from({ length: count }, (_, v) =>
-        byte((typeof shade === 'number' ? shade : (shade[v] as number)) / 2),
-      ),
-    },
+    masks: { shade: Uint8Array.from(shade, (s) => byte(s / 2)), strand, along, sheer },
+  };
+}
+
+/** A volume with what its style says of each vertex. */
+function painted(mesh: TriangleMesh, paint: HairParts['paint']): Hair {
+  const { positions: P } = mesh;
+  const each = Array.from({ length: P.length / 3 }, (_, v) =>
+    paint(P[3 * v] as number, P[3 * v + 1] as number, P[3 * v + 2] as number),
+  );
+  return {
+    ...mesh,
+    shade: Float32Array.from(each, (p) => p.shade),
+    strand: Uint8Array.from(each, (p) => byte(p.strand)),
+    along: Uint8Array.from(each, (p) => byte(p.along)),
+    sheer: Uint8Array.from(each, (p) => byte(p.sheer)),
   };
 }
 
@@ -46,7 +53,7 @@ async function worn(id: string, name: string, parts: HairParts, detail: Detail):
     id,
     source: sourceHash('hair'),
     meshes: [
-      hairMesh(name, 'hair', { ...mesh, coarse, shade: UNDER }),
+      hairMesh(name, 'hair', { ...painted(mesh, parts.paint), coarse }),
       hairMesh(`${name}-locks`, 'hair', parts.locks()),
     ],
     landmarks: {},

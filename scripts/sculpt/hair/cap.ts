@@ -6,7 +6,7 @@ import { type Hairline, hairline } from './hairline';
 /** Slope by which the cap's fields under-estimate distance. */
 export const CAP_SLOPE = 0.8;
 /** The volume starts this far inside the hairline, mm: the border itself is locks alone. */
-const MARGIN = 3;
+const MARGIN = 7;
 
 export interface Cap extends Hairline {
   /** Closed volume; it dips under the skin at its border, so that no rim stands off the skin. */
@@ -33,7 +33,18 @@ export function cap(
     const d = bare(x, y, z);
     if (Math.abs(d) > 60) return d * CAP_SLOPE;
     const q = inside(x, y, z) - MARGIN;
-    return (d - mix(0, thickness(Math.max(q, 0), x, y, z), step(-6, 4, q))) * CAP_SLOPE;
+    return (d - mix(0.5, thickness(Math.max(q, 0), x, y, z), step(-7, 4, q))) * CAP_SLOPE;
   };
   return { volume, bed, inside, direction };
+}
+
+/** Smooth noise of period 1 a step along `x`, -1..1: how combed hair gathers in locks. */
+export function wave(x: number): number {
+  const cell = Math.floor(x);
+  const part = x - cell;
+  const at = (k: number): number => {
+    const s = Math.sin(k * 127.1 + 3.3) * 43758.5453;
+    return 2 * (s - Math.floor(s)) - 1;
+  };
+  return mix(at(cell), at(cell + 1), step(0, 1, part));
 }

@@ -1,22 +1,23 @@
-import { type Field, mix, type Point } from '../field';
-import { gradient, type PathPoint, scatter, settle } from '../ribbons';
+import { type Field, mix, type Point, step } from '../field';
+import { chance, cross, gradient, type PathPoint, scatter, settle } from '../ribbons';
 
 /** Heading (any length) of the hair at a point of the surface. */
 export type Flow = (p: Point) => Point;
 
-/**
- * Follows a flow over the surface from `root`, `steps` steps of `stride` mm; `height` gives the
- * distance over the surface at a share of the way.
- */
-export function follow(
-  surface: Field,
-  slope: number,
-  flow: Flow,
-  root: Point,
-  steps: number,
-  stride: number,
-  height: (t: number) => number,
-): PathPoint[] {
+export interface Course {
+  readonly root: Point;
+  /** Millimetres to go. */
+  readonly length: number;
+  readonly steps: number;
+  /** Height over the surface at a share of the way, mm. */
+  readonly height: (t: number) => number;
+  /** Angle on the surface between the hair and the flow, radians. */
+  readonly stray?: (t: number) => number;
+}
+
+/** Follows a flow over a surface. */
+export function follow(surface: Field, slope: number, flow: Flow, course: Course): PathPoint[] {
+  const { root, length, steps, height, stray = () => 0 } = course;
   let foot = settle(surface, root, 0, slope);
   const path: PathPoint[] = [];
   for (let i = 0; i <= steps; i++) {
@@ -26,26 +27,31 @@ export function follow(
       at: [at[0] + normal[0] * h, at[1] + normal[1] * h, at[2] + normal[2] * h],
       normal,
     });
-    const heading = flow(at);
-    const lift = heading[0] * normal[0] + heading[1] * normal[1] + heading[2] * normal[2];
-    const along = heading.map((c, j) => c - lift * (normal[j] as number)) as [
-      number,
-      number,
-      number,
-    ];
-    const n = Math.hypot(...along) || 1e-9;
+    const along = heading(flow(at), normal, stray(i / steps));
+    const stride = length / steps;
     foot = settle(
       surface,
-      [
-        at[0] + (along[0] / n) * stride,
-        at[1] + (along[1] / n) * stride,
-        at[2] + (along[2] / n) * stride,
-      ],
+      [at[0] + along[0] * stride, at[1] + along[1] * stride, at[2] + along[2] * stride],
       0,
       slope,
     );
   }
   return path;
+}
+
+/** Unit heading on the surface: the flow without its rise, turned about the normal. */
+function heading(flow: Point, normal: Point, turn: number): Point {
+  const lift = flow[0] * normal[0] + flow[1] * normal[1] + flow[2] * normal[2];
+  const flat: Point = [
+    flow[0] - lift * normal[0],
+    flow[1] - lift * normal[1],
+    flow[2] - lift * normal[2],
+  ];
+  const beside = cross(normal, flat);
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const turned = flat.map((v, j) => c * v + s * (beside[j] as number));
+  const n = Math.hypot(...turned) || 1e-9;
+  return turned.map((v) => v / n) as unknown as Point;
 }
 
 /** A point of the surface in a direction from a centre, with its normal. */
@@ -66,17 +72,22 @@ export function onSurface(surface: Field, centre: Point, direction: Point): Path
   return { at: p, normal: gradient(surface, p) };
 }
 
-/** Where the `i`-th lock of `along + over` is rooted: first ones along the hairline, then all over. */
-export function rootDirection(
-  i: number,
-  along: number,
-  direction: (share: number, raised: number) => Point,
-): Point {
-  if (i < along) {
-    return direction((i + 0.5 * scatter(i, 1)) / along, 7 * scatter(i, 0) ** 1.5);
-  }
-  const up = mix(-0.8, 1, scatter(i, 0));
+/** A direction spread evenly over the sphere above an elevation whose sine is `low`. */
+export function spread(i: number, low: number): Point {
+  const up = mix(low, 1, scatter(i, 0));
   const around = 2 * Math.PI * scatter(i, 1);
   const level = Math.sqrt(1 - up * up);
   return [level * Math.sin(around), up, level * Math.cos(around)];
 }
+
+/** Share of the hairline's length for the `i`-th of some roots: closer over forehead and temples. */
+export function alongHairline(i: number, count: number): number {
+  const even = (i + chance(i, 6)) / count - 0.5;
+  return 0.5 + even * mix(0.62, 1, step(0.2, 0.5, Math.abs(even)));
+}
+
+/** Share of missing hairs: ragged at the root (at `most` there) and at the tip, over shares of the way. */
+export const ragged =
+  (root: number, tip: number, most = 1): ((t: number) => number) =>
+  (t) =>
+    Math.max(root > 0 ? most * (1 - step(0, root, t)) : 0, tip > 0 ? step(1 - tip, 1, t) : 0);

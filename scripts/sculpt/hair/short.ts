@@ -1,77 +1,78 @@
-import { mix, type Point, step } from '../field';
+import { mix, type Point, softAbs, step } from '../field';
 import type { HeadShape } from '../head/shape';
 import { axis, mirroredAxis } from '../nets';
-import { RibbonBuilder, scatter } from '../ribbons';
-import { CAP_SLOPE, cap } from './cap';
-import { type Flow, follow, onSurface, rootDirection } from './flow';
-import { HAIR_CENTRE } from './hairline';
-import type { HairStyle } from './style';
+import { cap, wave } from './cap';
+import type { Flow } from './flow';
+import { Groom } from './groom';
+import type { HairParts } from './style';
 
-const LOCKS = 8600;
-const BORDER_LOCKS = 2000;
-
-/** Short hair: longer on top and combed forward and aside, close at the sides and the nape. */
-export function shortHair(shape: HeadShape): HairStyle {
+/** Short hair: longer on top and swept aside over the brow, close at the sides and the nape. */
+export function shortHair(shape: HeadShape): HairParts {
   const [sx, sy, sz] = shape.scale;
-  const topness = (y: number, z: number): number => step(34, 96, y / sy) * step(-190, -120, z / sz);
-  const { volume, bed, inside, direction } = cap(shape, (q, _x, y, z) => {
+  const topness = (y: number, z: number): number => step(46, 88, y / sy) * step(-190, -130, z / sz);
+  const crown: Point = [10 * sx, 100 * sy, -135 * sz];
+  /** Angle about the crown, 0 forwards .. 1 backwards. */
+  const comb = (x: number, z: number): number => Math.atan2(softAbs(x, 60), z - crown[2]) / Math.PI;
+  const scalp = cap(shape, (q, x, y, z) => {
     const top = topness(y, z);
-    return mix(0.6, mix(3.6, 10.5, top), step(0, mix(40, 22, top), q));
+    const front = step(-75, -25, z / sz);
+    const gathered = step(4, 30, q) * mix(0.4, 1.1, top) * wave(comb(x, z) * 22 + 0.03 * y);
+    const full = mix(mix(3.4, 5, step(-20, 40, y / sy)), mix(12, 16, front), top);
+    return mix(0.3, full, step(0, mix(38, mix(30, 20, front), top), q)) + gathered;
   });
-  const crown: Point = [12 * sx, 100 * sy, -140 * sz];
-  const flow: Flow = (p) => {
-    const away: Point = [p[0] - crown[0], p[1] - crown[1], p[2] - crown[2]];
+  const flow: Flow = ([x, y, z]) => {
+    const away: Point = [x - crown[0], y - crown[1], z - crown[2]];
     const n = Math.hypot(...away) || 1;
-    const top = topness(p[1], p[2]);
-    return [away[0] / n + 0.45 * top, away[1] / n + 0.35 * top, away[2] / n];
+    const top = topness(y, z);
+    const front = top * step(-80, -25, z / sz);
+    const keep = 1 - 0.85 * front;
+    // Before the ear it hangs straight down.
+    const temple = step(60, 30, y / sy) * step(-95, -60, z / sz);
+    return [
+      keep * (away[0] / n) - 0.4 * top - 0.6 * front,
+      keep * (away[1] / n) + 0.45 * front - 0.9 * temple,
+      keep * (1 - temple) * (away[2] / n) + 0.3 * top - 0.45 * front - 0.1 * temple,
+    ];
   };
-  const centre: Point = [0, HAIR_CENTRE[1] * sy, HAIR_CENTRE[2] * sz];
-  const locks = () => {
-    const builder = new RibbonBuilder();
-    for (let i = 0; i < LOCKS; i++) {
-      const root = onSurface(bed, centre, rootDirection(i, BORDER_LOCKS, direction));
-      const jitter = scatter(i, 2);
-      const q = inside(...root.at) - 3 * scatter(i * 11 + 5, 0);
-      if (q < -1) continue;
-      const top = topness(root.at[1], root.at[2]);
-      const border = step(0, 9, q);
-      const length =
-        mix(mix(4, 15, step(0, 34, q)), mix(14, 27, step(0, 30, q)), top) * (0.75 + 0.5 * jitter);
-      const lift = mix(mix(0.4, 0.9, border), mix(1.5, 3.4, jitter), top);
-      const turn = 0.7 * (scatter(i * 3 + 1, 1) - 0.5);
-      const bent: Flow = (p) => {
-        const [x, y, z] = flow(p);
-        return [x + turn * z, y, z - turn * x];
-      };
-      const steps = top > 0.2 ? 3 : 2;
-      const path = follow(
-        bed,
-        CAP_SLOPE,
-        bent,
-        root.at,
-        steps,
-        length / steps,
-        (t) => mix(0.1, 0.5, border) + lift * t,
-      );
-      const width = mix(0.45, mix(1, 1.65, top), border) * (0.7 + 0.6 * jitter);
-      const tone = 0.7 + 0.5 * scatter(i * 7 + 2, 2);
-      builder.add(
-        path,
-        (t) => width * (1 - 0.88 * t * t),
-        (t) => tone * mix(0.8, 1.12, t),
-        0.7,
-      );
-    }
-    return builder.build();
-  };
-  const cell = (): number => 3;
+  const top = (at: Point): number => topness(at[1], at[2]);
   return {
-    volume,
+    volume: scalp.volume,
+    paint: (x, y, z) => ({
+      shade: 0.66,
+      strand: comb(x, z),
+      along: 0.5,
+      sheer: 0.95 * step(14, 6, scalp.inside(x, y, z)),
+    }),
     grid: {
-      x: mirroredAxis(96 * sx, cell),
-      y: axis(-85 * sy, 140 * sy, cell),
-      z: axis(-205 * sz, 25, cell),
+      x: mirroredAxis(98 * sx, () => 3),
+      y: axis(-85 * sy, 145 * sy, () => 3),
+      z: axis(-205 * sz, 25, () => 3),
     },
-    locks,
+    locks: () =>
+      new Groom(shape, scalp, flow)
+        .sheets({
+          count: 3000,
+          length: (r) =>
+            mix(mix(8, 25, step(2, 36, r.q)), mix(26, 48, r.chance(1)), top(r.at)) *
+            mix(0.8, 1.2, r.chance(6)),
+          rise: (r) => mix(mix(0.2, 0.9, r.chance(2)), mix(0.4, 3, r.chance(2)), top(r.at)),
+          lift: (r) => mix(0.5, 3.2, top(r.at) * r.chance(8)) * r.chance(10),
+          width: (r) => mix(2.2, 4.8, step(2, 22, r.q)) * mix(0.7, 1.2, r.chance(4)),
+          stray: 0.28,
+          steps: 4,
+          ragged: [0.3, 0.6],
+          curl: (r) => 0.7 * (r.chance(11) - 0.5),
+        })
+        .border({
+          count: 2700,
+          length: (r) => mix(mix(6.1, 11, r.chance(9)), mix(16, 36, r.chance(9)), top(r.at)),
+          rise: (r) => mix(0.2, 0.7, r.chance(11)),
+          lift: (r) => mix(0.6, 5, top(r.at)) * r.chance(10),
+          width: (r) => mix(0.5, 2.2, step(-1, 9, r.q) * r.chance(12)),
+          stray: 0.3,
+          steps: 3,
+        })
+        .flyaways(160, 26, 5)
+        .build(),
   };
 }

@@ -95,9 +95,7 @@ function browHairs(
     for (const side of [1, -1])
       builder.add(
         bothSides(path, side).map((p, k) => settle(surface, p, 0.12 + 0.22 * k, SLOPE)),
-        (t) => thick * (1 - 0.85 * t),
-        () => tone,
-        0.3,
+        { width: (t) => thick * (1 - 0.85 * t), shade: () => tone, roundness: 0.3 },
       );
   }
 }
@@ -135,9 +133,11 @@ function lashes(
       for (const side of [1, -1])
         builder.add(
           bothSides(path, side).map((at) => ({ at, normal })),
-          (t) => (upper ? mix(0.2, 0.26, f) : 0.13) * (1 - 0.9 * t),
-          () => 0.12,
-          0,
+          {
+            width: (t) => (upper ? mix(0.2, 0.26, f) : 0.13) * (1 - 0.9 * t),
+            shade: () => 0.12,
+            roundness: 0,
+          },
         );
     }
   };

@@ -56,7 +56,7 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
       lips: front * lips.red(ax, y),
       parting: front * lips.parting(ax, y),
       brow: front * browTint(eyebrow, Math.abs(X), Y),
-      scalp: step(-3, 4.5, covered.inside(X, Y, Z)),
+      scalp: step(-2.5, 8, covered.inside(X, Y, Z)),
       blush: clamp(cheek + tip + ear + chin),
       hollow: hollow(ax, y, z),
       lash: upper * step(2.4, 1, gap),

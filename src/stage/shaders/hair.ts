@@ -1,55 +1,84 @@
-/** Hair: shines along its strands in two bands, the second tinted by the hair itself. */
+/**
+ * Hair: the sheets that the sculpture is made of are cut into single hairs, which shine along their
+ * length. A vertex gives the number of the hair (whole numbers are the gaps between hairs), the place
+ * along it and the share of hairs that are missing there; the direction of the hairs on the surface is
+ * square to the gradient of that number, so no tangents are kept.
+ */
 import type { SurfaceText } from './surfaceText';
+
+const cut = /* glsl */ `
+float strandNumber = vStrands.x;
+float strandsPerPixel = fwidth( strandNumber );
+float strandCell = floor( strandNumber );
+float strandChance = strandHash( strandCell );
+float strandPart = 2.0 * ( strandNumber - strandCell ) - 1.0;
+float missing = vStrands.z;
+if ( missing > 0.004 ) {
+	// A hair thins out before the place where it is missing.
+	float thickness = clamp( 4.0 * ( strandChance + 0.25 - 1.25 * missing ), 0.0, 1.0 );
+	float edge = max( 2.0 * strandsPerPixel, 1e-4 );
+	float single = clamp( ( thickness - abs( strandPart ) ) / edge + 0.5, 0.0, 1.0 ) * step( 0.01, thickness );
+	float covered = mix( 1.0 - missing, single, resolved( strandsPerPixel ) );
+	#ifdef TONE_MAPPING
+		if ( covered < 0.06 ) discard;
+		diffuseColor.a = covered;
+	#else
+		float turn = atan( shadowTurn.y, shadowTurn.x ) * 0.15915494;
+		if ( covered <= fract( interleavedGradientNoise( gl_FragCoord.xy + pixelOrigin ) + turn ) ) discard;
+	#endif
+}
+`;
+
+const direction = /* glsl */ `
+vec3 acrossX = dFdx( - vViewPosition );
+vec3 acrossY = dFdy( - vViewPosition );
+vec3 plane = cross( acrossX, acrossY );
+vec3 rise = cross( acrossY, plane ) * dFdx( strandNumber ) + cross( plane, acrossX ) * dFdy( strandNumber );
+float steep = length( rise );
+vec3 beside = steep > 0.0 ? rise / steep : vec3( 1.0, 0.0, 0.0 );
+beside = normalize( beside - normal * dot( beside, normal ) );
+strand = cross( normal, beside );
+float seen = resolved( strandsPerPixel );
+float seenFine = resolved( 3.7 * strandsPerPixel );
+float fine = strandHash( floor( 3.7 * strandNumber ) + 300.0 );
+float lock = strandHash( floor( 0.21 * strandNumber ) + 700.0 );
+float tone = ( strandChance - 0.5 ) * seen + 0.5 * ( fine - 0.5 ) * seenFine
+	+ 0.5 * ( lock - 0.5 ) * resolved( 0.21 * strandsPerPixel );
+strandShift = 0.12 * tone;
+diffuseColor.rgb *= 1.0 + 0.7 * tone;
+normal = normalize( normal + 0.45 * seen * strandPart * beside );
+`;
 
 export const hair: SurfaceText = {
   vertexPars: /* glsl */ `
-uniform vec3 whorl;
-uniform vec3 whorlAxis;
-varying vec3 vStrand;
-varying vec2 vAround;
+attribute vec4 strands;
+varying vec3 vStrands;
 `,
-  vertexMain: /* glsl */ `
-// Strands lie along the surface, away from the whorl, as combed hair does.
-vec3 fromWhorl = position - whorl;
-vec3 laid = fromWhorl - normal * dot( fromWhorl, normal );
-vStrand = normalMatrix * ( laid + vec3( 0.0, - 1e-4, 0.0 ) );
-vec3 ahead = normalize( cross( vec3( 1.0, 0.0, 0.0 ), whorlAxis ) );
-vAround = vec2( dot( fromWhorl, cross( whorlAxis, ahead ) ), dot( fromWhorl, ahead ) );
-`,
+  vertexMain: 'vStrands = vec3( 255.0 * strands.x, strands.yz );',
   pars: /* glsl */ `
-varying vec3 vStrand;
-varying vec2 vAround;
+varying vec3 vStrands;
+// Along the hair, root to tip; square to it on the surface.
 vec3 strand = vec3( 0.0, -1.0, 0.0 );
 float strandShift = 0.0;
-float strandHash( float cell ) { return fract( sin( cell * 91.3458 ) * 47453.5453 ); }
-float strandNoise( float x ) {
-	float cell = floor( x );
-	float part = x - cell;
-	float fine = 1.0 - smoothstep( 0.3, 1.2, fwidth( x ) );
-	float value = mix( strandHash( cell ), strandHash( cell + 1.0 ), part * part * ( 3.0 - 2.0 * part ) );
-	return mix( 0.5, value, fine );
-}
+float strandHash( float cell ) { return fract( sin( cell * 91.3458 + 1.7 ) * 47453.5453 ); }
+// 1 where a pattern of this period in pixels can be seen, 0 where it would only shimmer.
+float resolved( float perPixel ) { return 1.0 - smoothstep( 0.35, 1.1, perPixel ); }
 `,
-  setup: /* glsl */ `
-strand = normalize( vStrand );
-float around = atan( vAround.x, vAround.y );
-float streaks = strandNoise( around * 22.0 ) * 0.5 + strandNoise( around * 71.0 + 7.0 ) * 0.3 + strandNoise( around * 190.0 + 3.0 ) * 0.2;
-strandShift = ( streaks - 0.5 ) * 0.16;
-diffuseColor.rgb *= 0.78 + 0.44 * streaks;
-`,
+  setup: `${cut}${direction}`,
+  // Two highlights along the hair, the second one tinted by its colour.
   direct: /* glsl */ `
 	float facing = dot( geometryNormal, directLight.direction );
-	float through = saturate( ( facing + 0.35 ) / 1.82 );
+	float through = saturate( ( facing + 0.3 ) / 1.69 );
 	reflectedLight.directDiffuse += through * directLight.color * BRDF_Lambert( material.diffuseContribution );
 	vec3 halfway = normalize( directLight.direction + geometryViewDir );
 	float along = dot( strand, halfway );
 	float front = smoothstep( - 0.1, 0.5, facing );
-	float first = along + 0.10 + strandShift;
-	float second = along - 0.16 + 1.6 * strandShift;
-	float width1 = 0.011 + 0.25 * lampSpread * lampSpread;
-	float width2 = 0.05 + 0.25 * lampSpread * lampSpread;
-	float lobe1 = exp( - first * first / ( 2.0 * width1 ) ) * 0.020 / sqrt( width1 );
-	float lobe2 = exp( - second * second / ( 2.0 * width2 ) ) * 0.06 / sqrt( width2 );
+	float first = along + 0.08 + strandShift;
+	float second = along - 0.14 + 1.6 * strandShift;
+	float width1 = 0.03 + 0.25 * lampSpread * lampSpread;
+	float width2 = 0.06 + 0.25 * lampSpread * lampSpread;
+	float lobe1 = exp( - first * first / ( 2.0 * width1 ) ) * 0.008 / sqrt( width1 );
+	float lobe2 = exp( - second * second / ( 2.0 * width2 ) ) * 0.075 / sqrt( width2 );
 	reflectedLight.directSpecular += front * directLight.color * RECIPROCAL_PI * ( vec3( lobe1 ) + lobe2 * sqrt( max( material.diffuseContribution, vec3( 0.0 ) ) ) * 0.8 );
 `,
 };

@@ -59,10 +59,8 @@ export function bareSide(
   const uniforms = lampUniforms();
   setFill(uniforms, light.fill);
   const studio = createMaterials(uniforms, new Color());
-  const hair = studio.hairOf(sitter.landmarks);
-  const worn = { ...studio, of: { ...studio.of, hair } };
-  const wardrobes = { studio: worn, stock: stockWardrobe(renderer, studio, light.fill) };
-  wear(worn);
+  const wardrobes = { studio, stock: stockWardrobe(renderer, studio, light.fill) };
+  wear(studio);
   new ShadowMaps(uniforms).use(renderer, scene, shadowed, company);
 
   const hall = hallBounds(company.floor, room.backdrop);

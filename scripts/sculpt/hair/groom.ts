@@ -1,0 +1,178 @@
+import { bell, mix, type Point, step } from '../field';
+import type { HeadShape } from '../head/shape';
+import { chance, RibbonBuilder, type Ribbons } from '../ribbons';
+import { CAP_SLOPE, type Cap } from './cap';
+import { alongHairline, type Flow, follow, onSurface, ragged, spread } from './flow';
+import { HAIR_CENTRE } from './hairline';
+
+/** One root of hair, as the rules of a style see it. */
+export interface Root {
+  readonly at: Point;
+  /** Distance inside the hairline, mm. */
+  readonly q: number;
+  /** Numbers in 0..1 of this root's own, one for each `draw`. */
+  readonly chance: (draw: number) => number;
+}
+
+type Rule = (root: Root) => number;
+
+/** How one kind of hair of a style grows; millimetres and radians. */
+export interface Growth {
+  readonly count: number;
+  /** No hair grows where this is below 6. */
+  readonly length: Rule;
+  /** Height of the middle and the tip over what it lies on. */
+  readonly rise: Rule;
+  /** Further height of the tip. */
+  readonly lift?: Rule;
+  readonly width: Rule;
+  /** Greatest angle to the flow, either side. */
+  readonly stray: number;
+  readonly steps: number;
+  /** Shares of the way over which root and tip are ragged. */
+  readonly ragged?: readonly [number, number];
+  /** Bends at the tip by this angle. */
+  readonly curl?: Rule;
+}
+
+/** Grows the hairs of one head. */
+export class Groom {
+  readonly builder = new RibbonBuilder();
+  private readonly centre: Point;
+
+  constructor(
+    shape: HeadShape,
+    private readonly scalp: Cap,
+    private readonly flow: Flow,
+  ) {
+    const [, sy, sz] = shape.scale;
+    this.centre = [0, HAIR_CENTRE[1] * sy, HAIR_CENTRE[2] * sz];
+  }
+
+  /** Sheets of many hairs all over the scalp; a third of them close behind the hairline. */
+  sheets(growth: Growth): this {
+    for (let i = 0; i < growth.count; i++) {
+      const near = i % 3 === 0;
+      // Close behind the hairline the skin must be covered soon.
+      const direction = near
+        ? this.scalp.direction(alongHairline(i, growth.count), 2 + 16 * chance(i, 15))
+        : spread(i, -0.85);
+      const root = this.root(i, direction);
+      if (root.q < 1.5) continue;
+      const [rootRagged, tipRagged] = growth.ragged ?? [0.4, 0.5];
+      this.grow(root, growth, {
+        narrow: 0.6,
+        tone: mix(0.9, 1.08, root.chance(5)),
+        sheer: ragged(near ? rootRagged / 2 : rootRagged, tipRagged),
+        pitch: 0.3,
+      });
+    }
+    return this;
+  }
+
+  /** Narrow sheets of thin hairs along the hairline, thinning out towards the skin. */
+  border(growth: Growth): this {
+    for (let i = 0; i < growth.count; i++) {
+      const raised = 15 * chance(i, 7) ** 1.5 - 1.2 * chance(i, 8);
+      const root = this.root(i, this.scalp.direction(alongHairline(i, growth.count), raised));
+      this.grow(root, growth, {
+        narrow: 0.7,
+        tone: mix(0.86, 1.08, root.chance(14)),
+        sheer: ragged(0.4, 0.5, mix(0.85, 0.4, step(-1, 9, root.q))),
+        pitch: 0.17,
+      });
+    }
+    return this;
+  }
+
+  /** Fine short hairs before the hairline, which grow up and aside before they give in to the comb. */
+  down(count: number): this {
+    const { bed, direction } = this.scalp;
+    for (let i = 0; i < count; i++) {
+      const share = mix(0.27, 0.73, (i + chance(i, 20)) / count);
+      const root = this.root(i, direction(share, 2 - 4.5 * chance(i, 21) ** 1.8));
+      if (root.q > 2) continue;
+      const aside = 1.6 * (chance(i, 22) - 0.5);
+      const lift = mix(0.1, 1.8, chance(i, 24) ** 2);
+      const path = follow(bed, CAP_SLOPE, this.flow, {
+        root: root.at,
+        length: mix(4, 20, chance(i, 23) ** 1.6),
+        steps: 4,
+        height: (t) => 0.1 + lift * t * t,
+        stray: (t) => aside * (1 - 0.7 * t),
+      });
+      const width = mix(0.08, 0.15, chance(i, 25));
+      this.builder.add(path, {
+        width: (t) => width * (1 - 0.8 * t),
+        shade: () => 1,
+        roundness: 0,
+      });
+    }
+    return this;
+  }
+
+  /** Single hairs that stand off the smooth outline. */
+  flyaways(count: number, length = 60, height = 5): this {
+    for (let i = 0; i < count; i++) {
+      const root = this.root(i, spread(i * 5 + 2, -0.5));
+      if (root.q < 12) continue;
+      const lift = mix(0.8, height, chance(i, 31) ** 2.5);
+      const path = follow(this.scalp.bed, CAP_SLOPE, this.flow, {
+        root: root.at,
+        length: mix(0.3 * length, length, chance(i, 30)),
+        steps: 6,
+        height: (t) => 0.4 + lift * Math.sin(Math.PI * t * mix(0.5, 1, chance(i, 33))),
+        stray: () => 0.9 * (chance(i, 32) - 0.5),
+      });
+      this.builder.add(path, {
+        width: (t) => 0.12 * (1 - 0.7 * t),
+        shade: () => 1.05,
+        roundness: 0,
+      });
+    }
+    return this;
+  }
+
+  build(): Ribbons {
+    return this.builder.build();
+  }
+
+  private root(i: number, direction: Point): Root {
+    const { at } = onSurface(this.scalp.bed, this.centre, direction);
+    return { at, q: this.scalp.inside(...at), chance: (draw) => chance(i, draw) };
+  }
+
+  private grow(
+    root: Root,
+    growth: Growth,
+    look: {
+      readonly narrow: number;
+      readonly tone: number;
+      readonly sheer: (t: number) => number;
+      /** Breadth of one hair with its gap, mm. */
+      readonly pitch: number;
+    },
+  ): void {
+    const length = growth.length(root);
+    if (length < 6) return;
+    const rise = growth.rise(root);
+    const lift = growth.lift?.(root) ?? 0;
+    const curl = growth.curl?.(root) ?? 0;
+    const stray = 2 * growth.stray * (root.chance(3) - 0.5);
+    const path = follow(this.scalp.bed, CAP_SLOPE, this.flow, {
+      root: root.at,
+      length,
+      steps: growth.steps,
+      height: (t) => 0.12 + rise * step(0, 0.35, t) + 0.25 * bell(t - 0.5, 0.2) + lift * t * t,
+      stray: (t) => stray + curl * t * t,
+    });
+    const full = growth.width(root);
+    this.builder.add(path, {
+      width: (t) => full * mix(look.narrow, 1, step(0, 0.25, t)) * mix(1, 0.75, step(0.7, 1, t)),
+      shade: (t) => look.tone * mix(0.88, 1, step(0, 0.3, t)),
+      sheer: look.sheer,
+      hairs: Math.max(2, Math.round(full / look.pitch)),
+      roundness: 0.2,
+    });
+  }
+}
