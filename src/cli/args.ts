@@ -1,12 +1,5 @@
 /** The options of the readings command and how their texts are taken. */
-import { type ParseArgsConfig, parseArgs } from 'node:util';
-import { BadValue } from './bad-value';
-
-interface Option {
-  readonly argument?: string;
-  readonly multiple?: true;
-  readonly help: string;
-}
+import { type GivenOf, type Option, optionLines, splitOptions } from './options';
 
 /** Every option, in the order `--help` shows it. */
 export const OPTIONS = {
@@ -60,70 +53,19 @@ export const OPTIONS = {
 export type OptionName = keyof typeof OPTIONS;
 
 /** The texts given, by option; a flag that is set holds an empty text. */
-export type Given = Readonly<Partial<Record<OptionName, readonly string[]>>>;
-
-const entries = Object.entries(OPTIONS) as [OptionName, Option][];
-
-/** "--tilt -5" means what "--tilt=-5" means: no option begins with a digit. */
-function joinSigned(argv: readonly string[]): string[] {
-  const joined: string[] = [];
-  for (const text of argv) {
-    const before = joined.at(-1);
-    const takes = before?.startsWith('--') && !before.includes('=') && !isFlag(before.slice(2));
-    if (takes && /^[-\u2212][.,\d]/.test(text)) joined[joined.length - 1] = `${before}=${text}`;
-    else joined.push(text);
-  }
-  return joined;
-}
-
-const isFlag = (name: string): boolean =>
-  name in OPTIONS && !('argument' in OPTIONS[name as OptionName]);
+export type Given = GivenOf<OptionName>;
 
 /** Splits the command line. @throws BadValue for an unknown option, a missing or a second value. */
-export function givenOptions(argv: readonly string[]): Given {
-  const options: NonNullable<ParseArgsConfig['options']> = Object.fromEntries(
-    entries.map(([name, { argument }]) => [
-      name,
-      { type: argument ? ('string' as const) : ('boolean' as const), multiple: true },
-    ]),
-  );
-  const { tokens } = parseArgs({
-    args: joinSigned(argv),
-    options,
-    strict: false,
-    allowPositionals: true,
-    tokens: true,
-  });
-  const given: Partial<Record<OptionName, string[]>> = {};
-  for (const token of tokens) {
-    if (token.kind === 'positional') throw new BadValue(`"${token.value}" belongs to no option.`);
-    if (token.kind !== 'option') continue;
-    const known = entries.find(([name]) => name === token.name);
-    if (!known) throw new BadValue(`${token.rawName} is not an option. See --help.`);
-    const [name, { argument, multiple }] = known;
-    if (argument && (token.value === undefined || token.value === '')) {
-      throw new BadValue(`--${name} needs a value: --${name} ${argument}.`);
-    }
-    if (!argument && token.value !== undefined) throw new BadValue(`--${name} takes no value.`);
-    const before = given[name];
-    if (before && argument && !multiple) throw new BadValue(`--${name} is given twice.`);
-    given[name] = [...(before ?? []), token.value ?? ''];
-  }
-  return given;
-}
+export const givenOptions = (argv: readonly string[]): Given => splitOptions(argv, OPTIONS);
 
 /** The text of `--help`. */
 export function helpText(): string {
-  const lines = entries.map(
-    ([name, { argument }]) => `  --${name}${argument ? ` ${argument}` : ''}`,
-  );
-  const width = Math.max(...lines.map((line) => line.length)) + 2;
   return [
     'What pictures of one sitter measure, from one or more standpoints, without a browser.',
     '',
     'npm run --silent readings -- --standpoint 0.40 --standpoint 2.40 --frame-height 0.42 --json',
     '',
-    ...entries.map(([, { help }], i) => `${(lines[i] ?? '').padEnd(width)}${help}`),
+    ...optionLines(OPTIONS),
     '',
     'A LENGTH is metres unless it has a unit: 2.4, 2,4 m, 240 cm, "7 ft 10 in".',
     'Without --json or --csv a table for reading is printed.',

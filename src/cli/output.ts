@@ -4,6 +4,7 @@ import { formatLength } from '../readings/format';
 import { readings } from '../readings/read';
 import { ROWS, type Row } from '../readings/rows';
 import { limitSentence } from '../session/limit-words';
+import { columns } from './columns';
 import type { CliPicture } from './pictures';
 
 export type Json =
@@ -110,21 +111,12 @@ export function csvOf(pictures: readonly CliPicture[]): string {
 
 /** The table to read: a line a reading, a column a picture; then what limits the lens. */
 export function tableOf(pictures: readonly CliPicture[]): string {
-  const columns = pictures.map(({ measures }) => readings(measures));
-  const [first = []] = columns;
+  const told = pictures.map(({ measures }) => readings(measures));
+  const [first = []] = told;
   const lines = first.map(({ name }, i) => [
     name,
-    ...columns.map((column) => column[i]?.shown ?? ''),
+    ...told.map((picture) => picture[i]?.shown ?? ''),
   ]);
-  const widths = lines.reduce<number[]>(
-    (most, line) => line.map((cell, i) => Math.max(most[i] ?? 0, cell.length)),
-    [],
-  );
-  const table = lines.map((line) =>
-    line
-      .map((cell, i) => (i === 0 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0)))
-      .join('  '),
-  );
   const limits = pictures.flatMap(({ lensLimit, measures: { lens } }) =>
     lensLimit
       ? [
@@ -132,5 +124,5 @@ export function tableOf(pictures: readonly CliPicture[]): string {
         ]
       : [],
   );
-  return [...table, ...limits].join('\n');
+  return [...columns(lines), ...limits].join('\n');
 }

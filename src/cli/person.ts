@@ -1,11 +1,22 @@
 import { readSculpture } from '../models/node';
-import { buildSitter } from '../sitter/build';
+import { type BuiltSitter, buildSitter } from '../sitter/build';
 import { sculptures } from '../sitter/compose';
-import { type Sitter, UPRIGHT } from '../sitter/types';
-import type { Request } from './request';
+import type { Changes } from '../sitter/resolve';
+import type { Sculpture } from '../sitter/sculpture';
+import { type Pose, type SitterModel, UPRIGHT } from '../sitter/types';
 
-/** The sitter asked for, built from its sculpture. @throws ImpossibleDimensions */
-export async function sitterOf({ sitter, changes, turn, nod }: Request): Promise<Sitter> {
-  const sculpture = await sculptures(readSculpture)(sitter, sitter.looks);
-  return buildSitter(sculpture, sitter, changes, { ...UPRIGHT, headTurn: turn, headNod: nod });
+/** Who is asked for, and how. */
+export interface Person {
+  readonly sitter: SitterModel;
+  readonly changes: Changes;
+  readonly pose?: Partial<Pose>;
+}
+
+/** The sitter asked for, and the sculpture it is made from. @throws ImpossibleDimensions */
+export async function personOf({ sitter: model, changes, pose }: Person): Promise<{
+  readonly sculpture: Sculpture;
+  readonly sitter: BuiltSitter;
+}> {
+  const sculpture = await sculptures(readSculpture)(model, model.looks);
+  return { sculpture, sitter: buildSitter(sculpture, model, changes, { ...UPRIGHT, ...pose }) };
 }

@@ -1,11 +1,11 @@
 /** `npm run readings`: what pictures measure, without a browser. `--help` explains. */
 import { loadModels } from '../models/node';
-import { ImpossibleDimensions } from '../sitter/impossible';
 import { givenOptions, helpText } from './args';
 import { BadValue } from './bad-value';
+import { command } from './command';
 import { listText } from './list';
 import { csvOf, jsonOf, tableOf } from './output';
-import { sitterOf } from './person';
+import { personOf } from './person';
 import { camerasOf, picturesOf } from './pictures';
 import { requestOf } from './request';
 
@@ -18,15 +18,11 @@ async function run(argv: readonly string[]): Promise<string> {
   if (given.json && given.csv) throw new BadValue('--json and --csv exclude each other.');
   const request = requestOf(given, models);
   const cameras = camerasOf(request);
-  const pictures = picturesOf(request, cameras, await sitterOf(request));
+  const { sitter, changes, turn, nod } = request;
+  const person = await personOf({ sitter, changes, pose: { headTurn: turn, headNod: nod } });
+  const pictures = picturesOf(request, cameras, person.sitter);
   if (given.json) return JSON.stringify(jsonOf(pictures), null, 2);
   return given.csv ? csvOf(pictures) : tableOf(pictures);
 }
 
-try {
-  process.stdout.write(`${await run(process.argv.slice(2))}\n`);
-} catch (error) {
-  if (!(error instanceof BadValue || error instanceof ImpossibleDimensions)) throw error;
-  process.stderr.write(`readings: ${error.message.replaceAll('\n', ' ')}\n`);
-  process.exitCode = 2;
-}
+await command('readings', run);

@@ -3,27 +3,18 @@ import type { FormatModel, Models } from '../models/types';
 import { sensorSides } from '../optics/framing';
 import type { Lens, Orientation, SensorSides } from '../optics/types';
 import { metres } from '../optics/units';
-import {
-  type LengthUnit,
-  type Parsed,
-  parseAngle,
-  parseFNumber,
-  parseLength,
-  parseShare,
-} from '../readings/parse';
-import {
-  DIMENSIONS,
-  type DimensionName,
-  type LandmarkName,
-  type SitterModel,
-} from '../sitter/types';
+import { type Parsed, parseAngle, parseFNumber, parseShare } from '../readings/parse';
+import type { Changes } from '../sitter/resolve';
+import type { LandmarkName, SitterModel } from '../sitter/types';
 import type { Given, OptionName } from './args';
 import { BadValue } from './bad-value';
+import { changesOf } from './changes';
 import { LANDMARKS } from './landmarks';
+import { choice, length, positive, read } from './values';
 
 export interface Request {
   readonly sitter: SitterModel;
-  readonly changes: Readonly<Partial<Record<DimensionName, number>>>;
+  readonly changes: Changes;
   readonly turn: number;
   readonly nod: number;
   readonly format: FormatModel;
@@ -43,27 +34,6 @@ export interface Request {
   readonly ratios: readonly (readonly [LandmarkName, LandmarkName])[];
 }
 
-/** Reads one text or refuses it in the option's name. */
-function read(name: OptionName, text: string, parse: (text: string) => Parsed): number {
-  const parsed = parse(text);
-  if (!parsed.ok) throw new BadValue(`--${name}: ${parsed.why}`);
-  return parsed.value;
-}
-
-const positive =
-  (parse: (text: string) => Parsed) =>
-  (text: string): Parsed => {
-    const parsed = parse(text);
-    return parsed.ok && parsed.value <= 0
-      ? { ok: false, why: `"${text}" is not above 0.` }
-      : parsed;
-  };
-
-const length =
-  (unit: LengthUnit = 'm') =>
-  (text: string): Parsed =>
-    parseLength(text, { unit });
-
 const number = (text: string): Parsed => {
   const parsed = parseFNumber(text);
   return parsed.ok ? parsed : { ok: false, why: `"${text}" is not a number above 0.` };
@@ -75,26 +45,6 @@ const insideFrame = (text: string): Parsed => {
     ? { ok: false, why: `"${text}" is not between 0 and 1.` }
     : parsed;
 };
-
-function choice<T>(name: OptionName, text: string, known: ReadonlyMap<string, T>): T {
-  const found = known.get(text);
-  if (found !== undefined) return found;
-  throw new BadValue(`--${name}: "${text}" is not known. Known: ${[...known.keys()].join(', ')}.`);
-}
-
-function changesOf(given: Given): Request['changes'] {
-  const changes: Partial<Record<DimensionName, number>> = {};
-  for (const text of given.set ?? []) {
-    const [, name, value] = /^([^=]+)=(.+)$/.exec(text) ?? [];
-    if (name === undefined || value === undefined) {
-      throw new BadValue(`--set: "${text}" is not NAME=MM. Try nose_breadth=36.`);
-    }
-    const dimension = DIMENSIONS.find((known) => known === name);
-    if (!dimension) throw new BadValue(`--set: "${name}" is not a dimension. See --list.`);
-    changes[dimension] = read('set', value, positive(length('mm'))) * 1000;
-  }
-  return changes;
-}
 
 function ratiosOf(given: Given): Request['ratios'] {
   const landmark = (name: string | undefined): LandmarkName => {
@@ -153,7 +103,7 @@ export function requestOf(given: Given, models: Models): Request {
   const lens = given.lens?.[0];
   return {
     sitter,
-    changes: changesOf(given),
+    changes: changesOf(sitter, given.set),
     turn: optional('turn', parseAngle, 0),
     nod: optional('nod', parseAngle, 0),
     format,

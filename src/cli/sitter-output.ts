@@ -1,0 +1,114 @@
+/** A built sitter -> a JSON object, or tables to read. */
+import type { Models } from '../models/types';
+import type { BuiltSitter } from '../sitter/build';
+import { measure } from '../sitter/measure';
+import type { Sculpture } from '../sitter/sculpture';
+import { type Soundness, soundnessOf } from '../sitter/soundness';
+import { DIMENSIONS, type DimensionName } from '../sitter/types';
+import { columns } from './columns';
+import { LANDMARKS } from './landmarks';
+import type { Json } from './output';
+
+interface Told {
+  readonly name: DimensionName;
+  readonly asked: number;
+  /** Null for what a standing figure does not have. */
+  readonly measured: number | null;
+}
+
+function dimensionsOf(sitter: BuiltSitter): Told[] {
+  const measured: Readonly<Partial<Record<DimensionName, number>>> = measure(sitter);
+  return DIMENSIONS.map((name) => ({
+    name,
+    asked: sitter.dimensions[name],
+    measured: measured[name] ?? null,
+  }));
+}
+
+/** Dimensions that the mesh misses by more than this are not met, mm. */
+const TOLERANCE = 0.5;
+
+/** The dimension farthest from what was asked, when any is off by more than the tolerance. */
+export function missed(sitter: BuiltSitter): Told | null {
+  const off = ({ asked, measured }: Told): number =>
+    measured === null ? 0 : Math.abs(measured - asked);
+  const [worst] = dimensionsOf(sitter).sort((a, b) => off(b) - off(a));
+  return worst && off(worst) > TOLERANCE ? worst : null;
+}
+
+const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
+
+const total = (meshes: readonly Soundness[], part: 'triangles' | 'openEdges' | 'flipped'): number =>
+  meshes.reduce((sum, mesh) => sum + mesh[part], 0);
+
+const solid = ({ ribbon }: Soundness): boolean => !ribbon;
+
+/** Millimetres to the micrometre. Open edges of ribbons are told by mesh alone. */
+export function sitterJson(sculpture: Sculpture, sitter: BuiltSitter): Record<string, Json> {
+  const meshes = soundnessOf(sculpture, sitter);
+  return {
+    dimensions: Object.fromEntries(
+      dimensionsOf(sitter).map(({ name, asked, measured }) => [
+        name,
+        { asked_mm: rounded(asked), measured_mm: measured === null ? null : rounded(measured) },
+      ]),
+    ),
+    landmarks: Object.fromEntries(
+      LANDMARKS.map((name) => [name, sitter.landmarks[name].map((part) => rounded(1000 * part))]),
+    ),
+    triangles: total(meshes, 'triangles'),
+    open_edges: total(meshes.filter(solid), 'openEdges'),
+    flipped_triangles: total(meshes, 'flipped'),
+    meshes: Object.fromEntries(
+      meshes.map(({ name, ribbon, triangles, openEdges, flipped }) => [
+        name,
+        { triangles, open_edges: openEdges, flipped_triangles: flipped, ribbon },
+      ]),
+    ),
+  };
+}
+
+export function sitterTable(models: Models, sculpture: Sculpture, sitter: BuiltSitter): string {
+  const meshes = soundnessOf(sculpture, sitter);
+  return [
+    ...columns([
+      ['', 'asked mm', 'measured mm'],
+      ...dimensionsOf(sitter).map(({ name, asked, measured }) => [
+        models.dimensions[name].name,
+        asked.toFixed(1),
+        measured === null ? 'standing, has none' : measured.toFixed(1),
+      ]),
+    ]),
+    '',
+    ...columns([
+      ['', 'triangles', 'open edges', 'turned over'],
+      ...meshes.map(({ name, triangles, openEdges, flipped }) => [
+        name,
+        String(triangles),
+        String(openEdges),
+        String(flipped),
+      ]),
+    ]),
+  ].join('\n');
+}
+
+/** The text of `--list`. */
+export function sitterList({ sitters, dimensions }: Models): string {
+  const percentiles = ['p1', 'p5', 'p50', 'p95', 'p99'] as const;
+  const rows = (sex: 'female' | 'male') => [
+    [`Dimensions, ${sex} (mm)`, ...percentiles, 'source'],
+    ...DIMENSIONS.map((name) => [
+      `  ${name}_mm`,
+      ...percentiles.map((p) => dimensions[name][sex]?.[p].toString() ?? '-'),
+      dimensions[name].survey ?? "no survey; the sitter's file says how it is known",
+    ]),
+  ];
+  return [
+    'Sitters',
+    ...[...sitters].map(([id, { name }]) => `  ${id.padEnd(30)}${name}`),
+    ...columns(rows('female')),
+    ...columns(rows('male')),
+    'Definitions',
+    ...DIMENSIONS.map((name) => `  ${`${name}_mm`.padEnd(36)}${dimensions[name].definition}`),
+  ].join('\n');
+}

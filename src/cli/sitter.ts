@@ -1,0 +1,56 @@
+/** `npm run sitter`: a sitter's dimensions as asked and as measured on the mesh, without a browser. */
+import { loadModels } from '../models/node';
+import { ImpossibleDimensions } from '../sitter/impossible';
+import { changesOf } from './changes';
+import { command } from './command';
+import { type Option, optionLines, splitOptions } from './options';
+import { personOf } from './person';
+import { missed, sitterJson, sitterList, sitterTable } from './sitter-output';
+import { choice } from './values';
+
+const OPTIONS = {
+  sitter: { argument: 'ID', help: 'who is measured (default adult-woman; see --list)' },
+  set: {
+    argument: 'NAME_mm=MM',
+    multiple: true,
+    help: 'change one dimension; those that go with it follow; may be repeated',
+  },
+  json: { help: 'print one JSON object' },
+  list: { help: 'list sitters and dimensions, with source and percentiles' },
+  help: { help: 'print this' },
+} as const satisfies Record<string, Option>;
+
+const HELP = [
+  'Shapes a sitter, measures the resulting mesh and counts its faults, without a browser.',
+  '',
+  'npm run --silent sitter -- --sitter adult-woman --set nose_breadth_mm=41 --json',
+  '',
+  ...optionLines(OPTIONS),
+  '',
+  'Without --json a table for reading is printed.',
+  'Landmarks are millimetres from the midpoint between the pupils: left, up, forward.',
+  'An open edge is the rim of an opening, as round the eyes and where skin goes under cloth.',
+  'Strands of hair and brows are ribbons, open by nature: their edges are counted by mesh alone.',
+].join('\n');
+
+/** The text to print. @throws BadValue or ImpossibleDimensions for what cannot be done. */
+async function run(argv: readonly string[]): Promise<string> {
+  const given = splitOptions(argv, OPTIONS);
+  if (given.help) return HELP;
+  const models = loadModels();
+  if (given.list) return sitterList(models);
+  const model = choice('sitter', given.sitter?.[0] ?? 'adult-woman', models.sitters);
+  const changes = changesOf(model, given.set);
+  const { sculpture, sitter } = await personOf({ sitter: model, changes });
+  const miss = missed(sitter);
+  if (miss)
+    throw new ImpossibleDimensions(
+      miss.name,
+      `${miss.name} ${miss.asked.toFixed(1)} mm cannot be met together with the others: the figure measures ${miss.measured?.toFixed(1)} mm`,
+    );
+  return given.json
+    ? JSON.stringify(sitterJson(sculpture, sitter), null, 2)
+    : sitterTable(models, sculpture, sitter);
+}
+
+await command('sitter', run);
