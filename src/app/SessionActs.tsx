@@ -1,3 +1,4 @@
+import { useEffect, useRef, useState } from 'react';
 import { FileTrigger, Input, Label, TextField } from 'react-aria-components';
 import { resetToDemo, setTitle } from '../session/actions';
 import { decodeFile, encodeFile, FILE_EXTENSION, FILE_TYPE } from '../session/file';
@@ -32,19 +33,7 @@ export default function SessionActs(props: {
   };
   return (
     <>
-      <TextField
-        className="field"
-        defaultValue={session.title}
-        onBlur={(event) => act(setTitle, { to: (event.target as HTMLInputElement).value })}
-        onKeyDown={(event) => {
-          if (event.key !== 'Enter') return;
-          act(setTitle, { to: (event.target as HTMLInputElement).value });
-          close();
-        }}
-      >
-        <Label>{said.title}</Label>
-        <Input />
-      </TextField>
+      <Title close={close} />
       <Do onPress={save}>{said.saveFile}</Do>
       <FileTrigger acceptedFileTypes={[FILE_TYPE, FILE_EXTENSION]} onSelect={open}>
         <Do>{said.openFile}</Do>
@@ -59,5 +48,33 @@ export default function SessionActs(props: {
       </Do>
       <p className="slip-note">{said.startAgainNote}</p>
     </>
+  );
+}
+
+/** The session's title. What is typed is kept however the slip is closed, as one step that undo takes back. */
+function Title({ close }: { close: () => void }) {
+  const { session, act } = useWorkbench();
+  const [text, setText] = useState(session.title);
+  const kept = useRef(session.title);
+  const keep = useRef(() => {});
+  keep.current = () => {
+    if (text === kept.current) return;
+    kept.current = text;
+    act(setTitle, { to: text });
+  };
+  useEffect(() => () => keep.current(), []);
+  return (
+    <TextField
+      className="field"
+      value={text}
+      onChange={setText}
+      onBlur={() => keep.current()}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') close();
+      }}
+    >
+      <Label>{words.head.title}</Label>
+      <Input />
+    </TextField>
   );
 }

@@ -12,7 +12,7 @@ import {
   sizeAtDepth,
 } from '../optics/perspective';
 import type { Camera, Vec3 } from '../optics/types';
-import { type Metre, metres } from '../optics/units';
+import { type Metre, metres, mmToM } from '../optics/units';
 import { landmarksFor } from '../sitter/landmarks';
 import type { LandmarkName, Landmarks, PairedLandmark } from '../sitter/types';
 import { must, orNull } from './measure-lens';
@@ -53,6 +53,8 @@ export interface FaceMeasures {
   readonly seenFrom: { readonly turn: number; readonly pitch: number };
   /** Straight from the entrance pupil to the nose tip. */
   readonly noseToLens: Metre;
+  /** Between the pupils, as the eyes look here and with the gaze level and far off. */
+  readonly pupils: { readonly here: Metre; readonly far: Metre };
 }
 
 /** Parts whose size is read; the paired ones at the mean depth of both sides. */
@@ -126,13 +128,14 @@ function drawnRatio(
 
 /**
  * The direction to the camera in the head's own axes. The head is rigid: its axes follow from
- * where the pose has put the pupils and the nose tip, against where the dimensions put them.
+ * where the pose has put the outer eye corners and the nose tip, against where the dimensions put
+ * them. The pupils would not do: they go with the gaze.
  */
 function seenFrom({ camera, sitter }: PictureInput): FaceMeasures['seenFrom'] {
   const [, restY, restZ] = landmarksFor(sitter.dimensions).pronasale;
   const angle = Math.atan2(restY, restZ);
-  const { pupil_left, pupil_right, pronasale } = sitter.landmarks;
-  const left = unit(between(pupil_left, pupil_right));
+  const { ectocanthion_left, ectocanthion_right, pronasale } = sitter.landmarks;
+  const left = unit(between(ectocanthion_left, ectocanthion_right));
   const nose = unit(pronasale);
   const square = cross(nose, left);
   const up: Vec3 = [0, 1, 2].map(
@@ -186,5 +189,9 @@ export function measureFace(input: PictureInput): FaceMeasures {
     faceHeightToFaceBreadth: drawnRatio(camera, landmarks, ['sellion', 'menton'], breadth),
     seenFrom: seenFrom(input),
     noseToLens: metres(Math.hypot(...between(camera.position, landmarks.pronasale))),
+    pupils: {
+      here: metres(Math.hypot(...between(landmarks.pupil_left, landmarks.pupil_right))),
+      far: mmToM(sitter.dimensions.interpupillary_distance),
+    },
   };
 }

@@ -111,6 +111,7 @@ export const ROWS = [
     'more',
     (m) => m.visibility?.faceBreadth ?? null,
   ),
+  row('pupil_distance_mm', 'mm', 'sensor', 'larger', (m) => m.face.pupils.here),
   row('view_angle_deg', 'deg', 'angle', 'higher', (m) => m.viewAngle),
   row('face_seen_from_deg.turn', 'deg', 'angle', 'none', (m) => m.face.seenFrom.turn),
   row('face_seen_from_deg.pitch', 'deg', 'angle', 'higher', (m) => m.face.seenFrom.pitch),

@@ -4,7 +4,7 @@ import type { Drawn, SizedPart } from './measure-face';
 import type { Measures } from './measures';
 import type { SeenSurface } from './visibility';
 import type { RowWords } from './words';
-import { capital, each, larger, tooLarge } from './words.en.phrases';
+import { alike, capital, each, larger, tooLarge } from './words.en.phrases';
 
 const from = (m: Measures, units: Units): string =>
   formatLength(m.lens.standpoint, units, 'distance');
@@ -59,8 +59,8 @@ const sizeOf = (part: SizedPart, subject: string, verb: 'stands' | 'stand'): Row
   formula: 'd / (d − z) − 1; d standpoint distance, z in front of the eye plane',
   meaning: (m, { units }) =>
     `The ${subject} ${verb} ${stands(m, part, units)}; from ${from(m, units)} that draws ${verb === 'stands' ? 'it' : 'them'} ${larger(m.face.size[part])}.`,
-  together: ([first], { units }) =>
-    `The ${subject} ${verb} ${first ? stands(first.measures, part, units) : 'in one place'}. From near that counts for more.`,
+  together: (pictures, { units }) =>
+    `The ${subject} ${verb} ${alike(pictures, (m) => stands(m, part, units))}. From near that counts for more.`,
   missing: 'This part stands beside or behind the lens.',
 });
 
@@ -74,8 +74,8 @@ const asDrawn = (
   formula,
   meaning: (m) =>
     `${what} measures ${formatRatio(drawn(m).here ?? 0)} of the breadth across the cheekbones as drawn, and ${formatRatio(drawn(m).far)} from far away.`,
-  together: ([first]) =>
-    `Taken with a ruler on the picture.${first ? ` From far away it would be ${formatRatio(drawn(first.measures).far)}.` : ''}`,
+  together: (pictures) =>
+    `Taken with a ruler on the picture. From far away it would be ${alike(pictures, (m) => formatRatio(drawn(m).far))}.`,
   missing: 'A part of the face stands beside or behind the lens.',
 });
 
@@ -145,6 +145,19 @@ export const FACE_EN = {
       `The outline holds ${formatPercent(m.visibility?.faceBreadth ?? 0)} of the face's breadth at the cheekbones; what lies behind the outline is not seen.`,
     together: () => 'Near the face, its widest place lies behind the outline. Hair is left out.',
     missing: 'Not measured yet.',
+  },
+  pupil_distance_mm: {
+    name: () => 'Between the pupils',
+    formula:
+      'straight from pupil to pupil; each eye turns about a point 10.5 mm behind its pupil towards what it looks at',
+    meaning: (m) => {
+      const { here, far } = m.face.pupils;
+      return far - here < 0.00005
+        ? 'The eyes look as into the distance.'
+        : `The eyes turn in towards the lens: the pupils are ${formatLength(far - here, 'metric', 'sensor')} closer together than when looking far away.`;
+    },
+    together: () =>
+      'Eyes that look into a near lens turn inwards; a print held by pupil distance allows for it.',
   },
   view_angle_deg: {
     name: () => 'Camera above the eyes',

@@ -12,6 +12,12 @@ export function each(pictures: readonly Lettered[], say: (m: Measures) => string
   return parts.length === 0 ? last : `${parts.join(', ')} and ${last}`;
 }
 
+/** What is told of all pictures, once when it is the same for all. */
+export function alike(pictures: readonly Lettered[], say: (m: Measures) => string): string {
+  const [only, another] = new Set(pictures.map(({ measures }) => say(measures)));
+  return only !== undefined && another === undefined ? only : each(pictures, say);
+}
+
 const shares = (ratio: number): string => formatPercent(Math.abs(ratio - 1));
 const rounds = (ratio: number): boolean => Math.abs(ratio - 1) < 0.0005;
 

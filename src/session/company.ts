@@ -52,7 +52,16 @@ export function companyLimits(
   const eyes = [pictureShare(camera, [0, 0, 0]), pictureShare(camera, second.at)];
   const shares = points.map((point) => pictureShare(camera, point));
   const [own, other] = eyes;
-  if (!own?.ok || !other?.ok) return [];
+  if (!own?.ok || !other?.ok)
+    return [
+      {
+        reason: 'outside-frame',
+        limit: frameHeight,
+        asked: Number.POSITIVE_INFINITY,
+        lens: null,
+        remedies: [],
+      },
+    ];
   // The frame grows about the places it is held by: the middle between the eyes, and the first one's height.
   const anchor = { across: (own.value.across + other.value.across) / 2, down: own.value.down };
   const needed = shares.map((share) =>

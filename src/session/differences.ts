@@ -1,9 +1,10 @@
 /** What differs between two pictures: one thing teaches, two confuse, and the page says so. */
 import type { ResolvedPicture } from './resolve';
 
-export type Difference = 'standpoint' | 'camera-height' | 'tilt' | 'crop';
+export type Difference = 'sitter' | 'standpoint' | 'camera-height' | 'tilt' | 'crop';
 
 const NAMES: Readonly<Record<Difference, string>> = {
+  sitter: 'the sitter',
   standpoint: 'the standpoint',
   'camera-height': 'the camera height',
   tilt: 'the tilt',
@@ -24,6 +25,7 @@ function cropsDiffer(a: ResolvedPicture, b: ResolvedPicture): boolean {
 /** All that differs between the views of two pictures; aperture, which no view hangs on, apart. */
 export function differences(a: ResolvedPicture, b: ResolvedPicture): readonly Difference[] {
   const found: Difference[] = [];
+  if (a.of[0] !== b.of[0]) found.push('sitter');
   if (differ(a.standpoint, b.standpoint, SAME.distance)) found.push('standpoint');
   if (differ(a.camera.position[1], b.camera.position[1], SAME.distance)) {
     found.push('camera-height');
@@ -37,6 +39,6 @@ export function differences(a: ResolvedPicture, b: ResolvedPicture): readonly Di
 export function differenceSentence(found: readonly Difference[]): string | null {
   if (found.length < 2) return null;
   const names = found.map((each) => NAMES[each]);
-  const count = ['Two', 'Three', 'Four'][found.length - 2];
+  const count = ['Two', 'Three', 'Four', 'Five'][found.length - 2];
   return `${count} things differ: ${names.slice(0, -1).join(', ')} and ${names.at(-1)}.`;
 }

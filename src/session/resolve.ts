@@ -16,11 +16,12 @@ import type { Limit } from './limit';
 import { LIMITS } from './limits';
 import { placeOf } from './place';
 import { roomLimits, viewLimits } from './place-limits';
-import type { Letter, Picture, Session } from './types';
+import type { Company, Letter, Picture, Session } from './types';
 import { viewOf } from './view';
 
 export interface ResolvedPicture {
   readonly letter: Letter;
+  readonly of: Company;
   readonly camera: Camera;
   readonly standpoint: Metre;
   /** Focal length as it acts, of what is on the camera (for a cut: of the wider picture). */
@@ -125,6 +126,7 @@ export function resolvePicture(
       : null;
   return {
     letter: picture.letter,
+    of: picture.of,
     camera,
     standpoint: place.standpoint,
     focal,
@@ -137,10 +139,10 @@ export function resolvePicture(
     lens,
     lensMark: lens ? (best?.mark ?? null) : null,
     limits: [
+      ...(companion ? companyLimits(camera, sitter, companion, frameHeight) : []),
       ...viewLimits(place, view, asked, metres(wantedFrame)),
       ...lensLimits,
       ...roomLimits(place, asked, tapeDistance, lens, session.room, sitter),
-      ...(companion ? companyLimits(camera, sitter, companion, frameHeight) : []),
     ],
     cut: cut?.ok ? cut.value : null,
     faceAngle: viewAngle(camera),

@@ -3,9 +3,11 @@ import { parseFNumber } from '../../readings/parse';
 import { cutFromLens, setFNumber, setFocal, setFrameHeight } from '../../session/actions';
 import { limitSentence } from '../../session/limit-words';
 import { LIMITS } from '../../session/limits';
+import { personOf } from '../../session/person';
 import { LengthValue } from '../controls/LengthValue';
 import { Slip } from '../controls/Slip';
 import { TypedValue } from '../controls/TypedValue';
+import { isChildSitter } from '../people/child';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { captionWords } from './captions';
@@ -21,16 +23,21 @@ export function Caption(props: {
   others: readonly Shown[];
   onSaveAlone: () => void;
 }) {
-  const { session, act } = useWorkbench();
+  const { session, models, act } = useWorkbench();
   const { shown } = props;
   const { letter, picture, resolved } = shown;
   const said = words.compare;
   const text = captionWords(shown, session.units);
   const [limit] = resolved.limits;
   const { noseToLens } = shown.measures.face;
+  const hasChild = isChildSitter(models.sitters.get(personOf(session, picture.of[0]).model));
   const remarks = [
     ...(resolved.standpoint < CLOSE
-      ? [said.closeTo(formatLength(noseToLens, session.units, 'distance'))]
+      ? [
+          (hasChild ? said.closeToChild : said.closeTo)(
+            formatLength(noseToLens, session.units, 'distance'),
+          ),
+        ]
       : []),
     ...(text.angle ? [text.angle] : []),
     ...(limit ? [limitSentence(limit, session.units)] : []),

@@ -20,6 +20,7 @@ import { SetUp } from './SetUp';
 import { columnsOf, pronounOf, type Shown, showPictures, withVisibility } from './shown';
 import { hangPictures, NO_TOOLS, otherOf, type Tools } from './tools';
 import { useBlink } from './useBlink';
+import { useCaptionRoom } from './useCaptionRoom';
 import { useOutlines } from './useOutlines';
 import { usePictureRects } from './usePictureRects';
 
@@ -39,6 +40,7 @@ export function Compare(props: {
   const [tools, setTools] = useState<Tools>(NO_TOOLS);
   const wall = useRef<HTMLDivElement>(null);
   const { rects, hang } = usePictureRects(wall);
+  const below = useCaptionRoom(wall, session.pictures.length);
   const play = usePlay(session.play.seconds);
   const blinked = useBlink(tools.blink);
 
@@ -81,6 +83,7 @@ export function Compare(props: {
   const hanging = {
     '--count': pictures.length,
     '--aspect': width / height,
+    '--below': `${below}rem`,
   } as React.CSSProperties;
   return (
     <main className="compare" style={hanging}>
@@ -113,6 +116,7 @@ export function Compare(props: {
               sitter={leadOf(cast, session.pictures[0] as Picture)}
               light={session.light}
               room={session.room}
+              {...(tools.clay ? { look: 'clay' } : {})}
               {...lookForTests()}
               onReady={(handle) => {
                 setStage(handle);

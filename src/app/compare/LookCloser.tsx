@@ -51,6 +51,10 @@ export function LookCloser(props: {
       <Toggle on={tools.stretch} onChange={(stretch) => onChange({ ...tools, stretch })}>
         {said.stretch}
       </Toggle>
+      <Toggle on={tools.clay} onChange={(clay) => onChange({ ...tools, clay })}>
+        {said.clay}
+      </Toggle>
+      {tools.clay && <p className="slip-note">{said.claySays}</p>}
       {tools.landmarks && <p className="slip-note">{said.lengthsSay}</p>}
       {tools.stretch && <p className="slip-note">{said.stretchSays}</p>}
     </fieldset>

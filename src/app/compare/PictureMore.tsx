@@ -13,6 +13,7 @@ import { AngleValue, showAngle } from '../controls/AngleValue';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
 import { Do } from '../controls/words';
+import { CompanyValue } from '../people/CompanyValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import type { Shown } from './shown';
@@ -40,6 +41,11 @@ export default function PictureMore(props: {
   };
   return (
     <>
+      {session.people.length > 1 && (
+        <p>
+          {said.shows}: <CompanyValue picture={picture} />
+        </p>
+      )}
       <p>
         {said.camera({
           height: (

@@ -1,11 +1,14 @@
 import { useState } from 'react';
 import { distanceForGain } from '../../optics/perspective';
+import { matchTheLook } from '../../readings/compare';
 import { formatLength, formatPercent, formatRatio } from '../../readings/format';
 import { landmarkRatio } from '../../readings/measure-face';
 import { parseShare } from '../../readings/parse';
+import { matchLook } from '../../session/actions';
 import type { LandmarkName } from '../../sitter/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { TypedValue } from '../controls/TypedValue';
+import { Do } from '../controls/words';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { landmarkWords } from '../words/landmarks.en';
@@ -15,6 +18,14 @@ import type { Shown, Subject } from './shown';
 const GAINS = { least: 0.005, most: 2 };
 const LANDMARKS = landmarkWords.map(({ id, name, term }) => ({ id, name, note: term }));
 const nameOf = (id: LandmarkName) => landmarkWords.find((each) => each.id === id)?.name ?? id;
+
+/** The first two pictures of different people, with the standpoint that gives the second the first's look. */
+function differentPeople(pictures: readonly Shown[]) {
+  const [first, ...others] = pictures.map(({ subjects }) => subjects[0]);
+  const own = others.find(({ person }) => person !== first?.person);
+  if (!first || !own) return null;
+  return { own, other: first, distance: matchTheLook(own.measures, first.measures) };
+}
 
 /** What the table does not hold: the distance for a wanted gain, and any part over any other. */
 export default function Questions({
@@ -28,7 +39,9 @@ export default function Questions({
   const [gain, setGain] = useState(0.08);
   const [part, setPart] = useState<LandmarkName>('pronasale');
   const [other, setOther] = useState<LandmarkName>('gonion_left');
+  const { act } = useWorkbench();
   const said = words.readings;
+  const pair = differentPeople(pictures);
   const depth = pictures[0]?.measures.face.depth;
   const distance = depth && distanceForGain(depth.nose, depth.ears, gain);
   return (
@@ -50,6 +63,25 @@ export default function Questions({
           distance: distance?.ok ? formatLength(distance.value, units, 'distance') : null,
         })}
       </p>
+      {pair && (
+        <p>
+          {said.sameLook({
+            own: pair.own.letter,
+            other: pair.other.letter,
+            distance:
+              pair.distance === null ? null : formatLength(pair.distance, units, 'distance'),
+          })}{' '}
+          {pair.distance !== null && (
+            <Do
+              onPress={() =>
+                act(matchLook, { letter: pair.own.picture, other: pair.other.picture })
+              }
+            >
+              {said.takeLook}
+            </Do>
+          )}
+        </p>
+      )}
       <p>
         {said.any({
           a: (

@@ -40,6 +40,9 @@ export function SetUp(props: { pronoun: SitterModel['pronoun'] }) {
             ),
           })),
           person: props.pronoun,
+          alike: session.people.every(({ id }) =>
+            session.pictures.every(({ of }) => of.includes(id)),
+          ),
           framing: (
             <ChoiceValue
               label={said.labels.framing}

@@ -39,14 +39,16 @@ export interface Shown {
   readonly measures: Measures;
 }
 
-/** How the people of a session are told apart in words. */
+/** How the people of a session are told apart in words; `the` puts the article before a noun. */
 export function peopleNames({ people }: Pick<Session, 'people'>, models: Models) {
   const nouns = people.map(({ model }) => models.sitters.get(model)?.noun ?? '');
   const alike = new Set(nouns).size < nouns.length;
-  return (id: PersonId): string => {
+  const name = (id: PersonId): string => {
     const i = people.findIndex((person) => person.id === id);
     return alike ? words.people.numbered(id) : (nouns[i] ?? '');
   };
+  const the = (id: PersonId): string => (alike ? name(id) : words.people.the(name(id)));
+  return { name, the };
 }
 
 /** Pictures on the wall; `moving` replaces the one of its letter while a move is played. */
@@ -56,7 +58,7 @@ export function showPictures(
   cast: Cast,
   moving: Picture | null,
 ): Shown[] {
-  const name = peopleNames(session, models);
+  const { name } = peopleNames(session, models);
   return session.pictures.map((own) => {
     const picture = moving?.letter === own.letter ? moving : own;
     const resolved = resolvePicture(session, picture, models, cast);

@@ -8,6 +8,8 @@ export interface Tools {
   readonly landmarks: boolean;
   readonly stretch: boolean;
   readonly blink: boolean;
+  /** Everything in one grey: shape without colour. */
+  readonly clay: boolean;
   /** Where the wipe stands, share of the width from the left; null when it is off. */
   readonly wipe: number | null;
 }
@@ -16,6 +18,7 @@ export const NO_TOOLS: Tools = {
   landmarks: false,
   stretch: false,
   blink: false,
+  clay: false,
   wipe: null,
 };
 

@@ -12,11 +12,11 @@ const companyOf = (chosen: Chosen): Company => chosen.split(' ') as unknown as C
 /** Who is in a picture, while the session has two people. */
 export function CompanyValue({ picture: { letter, of } }: { picture: Picture }) {
   const { session, models, act } = useWorkbench();
-  const name = peopleNames(session, models);
+  const { the } = peopleNames(session, models);
   const words = (company: Company): string => {
-    const [first, second] = company.map(name);
+    const [first, second] = company.map(the);
     if (first === undefined) return '';
-    return second === undefined ? panel.company.one(first) : panel.company.both(first, second);
+    return second === undefined ? first : panel.company.both(first, second);
   };
   return (
     <ChoiceValue
@@ -25,7 +25,7 @@ export function CompanyValue({ picture: { letter, of } }: { picture: Picture }) 
       chosen={of.join(' ') as Chosen}
       choices={CHOICES.map((id) => {
         const company = companyOf(id);
-        const note = company.length > 1 ? panel.company.note(name(company[0])) : undefined;
+        const note = company.length > 1 ? panel.company.note(the(company[0])) : undefined;
         return { id, name: words(company), note };
       })}
       onChoose={(id) => act(setCompany, { letter, of: companyOf(id) })}

@@ -6,9 +6,9 @@ import type { Person } from '../../session/types';
 import { Do } from '../controls/words';
 import { useWorkbench } from '../state/workbench';
 import { panel } from '../words/panel.en';
+import { isChildSitter } from './child';
 import { DimensionRow } from './DimensionRow';
 import { GROUP_NAMES, GROUPS } from './groups';
-import { isChild } from './range';
 
 /** Every dimension of a person, by groups that open. */
 export function PersonDimensions({ person, who }: { person: Person; who: string | null }) {
@@ -23,7 +23,9 @@ export function PersonDimensions({ person, who }: { person: Person; who: string 
   return (
     <section className="dimensions">
       <h3>{who === null ? panel.dimensions : panel.dimensionsOf(who)}</h3>
-      <p className="slip-note">{isChild(model) ? panel.childSays : panel.dimensionsSay(list)}</p>
+      <p className="slip-note">
+        {isChildSitter(model) ? panel.childSays : panel.dimensionsSay(list)}
+      </p>
       {GROUP_NAMES.map((group) => (
         <Disclosure key={group}>
           <Heading level={4} className="setup-heading">

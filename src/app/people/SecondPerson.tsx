@@ -41,7 +41,7 @@ export function SecondPerson() {
       </p>
       <p>
         {panel.beside({
-          who: peopleNames(session, models)('2'),
+          who: peopleNames(session, models).the('2'),
           right: (
             <LengthValue
               label={panel.rightLabel}

@@ -3,11 +3,10 @@ import { percentileOf, tableFor } from '../../models/percentile';
 import type { DimensionModel } from '../../models/types';
 import { clamp, LIMITS, type Range } from '../../session/limits';
 import type { SitterModel } from '../../sitter/types';
+import { isChildSitter } from './child';
 
 /** Without a survey: a tenth either way is what most people's heads and limbs differ by. */
 const WITHOUT_SURVEY = { least: 0.88, most: 1.12 } as const;
-
-export const isChild = ({ forms }: Pick<SitterModel, 'forms'>): boolean => (forms.child ?? 0) > 0;
 
 /**
  * From the 1st to the 99th percentile of the survey; a child's as far about its own value, in proportion,
@@ -26,7 +25,7 @@ export function sliderRange(
     most: Math.max(own, clamp(range.most, legal)),
   });
   if (!table) return whole({ least: own * WITHOUT_SURVEY.least, most: own * WITHOUT_SURVEY.most });
-  if (isChild(sitter))
+  if (isChildSitter(sitter))
     return whole({ least: (own * table.p1) / table.p50, most: (own * table.p99) / table.p50 });
   return whole({ least: table.p1, most: table.p99 });
 }
@@ -44,6 +43,6 @@ export function standingOf(
   sitter: Pick<SitterModel, 'forms' | 'sculpture'>,
 ): Standing | null {
   const table = tableFor(dimension, sitter.sculpture);
-  if (!table || dimension.survey === undefined || isChild(sitter)) return null;
+  if (!table || dimension.survey === undefined || isChildSitter(sitter)) return null;
   return { percentile: percentileOf(mm, table), survey: dimension.survey };
 }

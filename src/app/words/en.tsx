@@ -3,6 +3,7 @@ import type { Cut } from '../../optics/cut';
 import { formatFNumber, formatFocal, formatNumber, formatPercent } from '../../readings/format';
 import type { Hold, Kept, Letter } from '../../session/types';
 import type { LengthId } from '../compare/over/lengths';
+import { COMMA, STOP } from './marks';
 import { people } from './people.en';
 
 const LENGTH_NAMES: Readonly<Record<LengthId, string>> = {
@@ -74,6 +75,8 @@ export const en = {
     standpointNote:
       'Straight from the midpoint between the pupils to the lens. Write m, cm, ft or in.',
     closeTo: (distance: string) => `${distance} from a nose. Ask first.`,
+    closeToChild: (distance: string) =>
+      `${distance} from a child’s nose. Ask the parent and the child first, and keep straps and cables short.`,
     tooNear: 'So near, the lens and your hand come close to a face. Ask first, and move slowly.',
     focalOf: (letter: Letter) => `Focal length of ${letter}`,
     focalNote: 'The thin-lens mark: what a simple lens would carry at this crop.',
@@ -93,6 +96,8 @@ export const en = {
       eyes: ReactNode;
       hold: ReactNode;
       person: 'her' | 'him' | 'them';
+      /** Everybody is in every picture. */
+      alike: boolean;
     }): ReactNode => (
       <>
         {v.people.length === 1
@@ -101,12 +106,15 @@ export const en = {
               // biome-ignore lint/suspicious/noArrayIndexKey: people keep their places
               <Fragment key={i}>
                 {i > 0 && ' '}
-                {who}, {letters.length === 0 ? 'in no picture.' : `in ${list(letters)}.`}
+                {who}
+                {COMMA} {letters.length === 0 ? 'in no picture.' : `in ${list(letters)}.`}
               </Fragment>
             ))}
-        {v.people.length === 1 ? ', in a ' : ' Each a '}
-        {v.framing}: {v.frame} of {v.person} fills the {v.orientation} frame of {v.format}, the eyes{' '}
-        {v.eyes}. The crop is held by {v.hold}, so only the standpoint changes the face.
+        {v.people.length === 1 ? `${COMMA} in a ` : ' Each a '}
+        {v.framing}: {v.frame} of {v.person} fills the {v.orientation} frame of {v.format}
+        {COMMA} the eyes {v.eyes}
+        {STOP} The crop is held by {v.hold}
+        {v.alike ? `${COMMA} so only the standpoint changes the face.` : STOP}
       </>
     ),
     whoSits: 'Who sits',
@@ -204,6 +212,7 @@ export const en = {
       note: 'Up is +, down is −. A tilt about the lens changes no proportion of the face, only the frame.',
     },
     lens: (v: { lens: ReactNode }): ReactNode => <>Taken with {v.lens}.</>,
+    shows: 'In this picture',
     lensLabel: (letter: Letter) => `Lens of ${letter}`,
     anyLens: 'any lens of the kit',
     cut: (v: { focal: ReactNode }): ReactNode => (
@@ -239,6 +248,11 @@ export const en = {
         The {v.a} is drawn larger than the {v.b} by this ratio: {v.ratios.join(', ')}.
       </>
     ),
+    sameLook: (v: { own: string; other: string; distance: string | null }): string =>
+      v.distance === null
+        ? `No standpoint gives ${v.own} the look of ${v.other}.`
+        : `A face less deep shows the same from nearer: ${v.own} has the look of ${v.other} from ${v.distance}.`,
+    takeLook: 'Stand there',
     ratioIn: (ratio: string | null, letter: string) => `${ratio ?? 'none'} in ${letter}`,
     landmark: 'Part whose size is asked',
     otherLandmark: 'Part it is set against',
@@ -257,6 +271,8 @@ export const en = {
     blink: 'blink',
     landmarks: 'landmarks',
     stretch: 'stretch',
+    clay: 'clay',
+    claySays: 'All in one grey: shape and light alone, without colour.',
     wipeAt: 'Where the wipe stands',
     lengthNames: LENGTH_NAMES,
     lengthsCaption: 'Lengths as drawn',

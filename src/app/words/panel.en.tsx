@@ -117,7 +117,7 @@ export const panel = {
   notAColour: (text: string) => `"${text.trim()}" is not a colour. Try #6f7f8c.`,
   ownLooks: 'Looks as the sitter’s own',
   dimensions: 'Dimensions',
-  dimensionsOf: (name: string) => `Dimensions of the ${name}`,
+  dimensionsOf: (name: string) => `Dimensions, ${name}`,
   dimensionsSay: (survey: string) =>
     `The sliders run from the 1st to the 99th percentile of ${survey}. What hangs on a changed length follows it.`,
   childSays:
@@ -143,9 +143,8 @@ export const panel = {
   remove: 'Take the second person away',
   company: {
     label: (letter: string) => `Who is in ${letter}`,
-    one: (name: string) => `the ${name}`,
-    both: (first: string, second: string) => `the ${first} and the ${second}`,
-    note: (first: string) => `Distances and crop are taken to the ${first}.`,
+    both: (first: string, second: string) => `${first} and ${second}`,
+    note: (first: string) => `Distances and crop are taken to ${first}.`,
     shows: (letter: string, who: ReactNode): ReactNode => (
       <>
         {letter} shows {who}
@@ -154,7 +153,7 @@ export const panel = {
   },
   beside: (v: { who: string; right: ReactNode; forward: ReactNode }): ReactNode => (
     <>
-      Where both are in a picture, the {v.who} is {v.right} and {v.forward}, on the same floor.
+      Where both are in a picture, {v.who} is {v.right} and {v.forward}, on the same floor.
     </>
   ),
   rightLabel: 'Second person beside the first, to the picture’s right (+)',

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Arms, Stance } from '../../sitter/types';
+import { COMMA } from './marks';
 
 const STANCES: Readonly<Record<Stance, string>> = { standing: 'standing', seated: 'seated' };
 
@@ -14,6 +15,7 @@ const ARMS: Readonly<Record<Arms, readonly [string, string]>> = {
 /** Who sits and how, in English: what the set-up's sentence says. */
 export const people = {
   numbered: (id: string) => `person ${id}`,
+  the: (noun: string) => `the ${noun}`,
   inPicture: (letter: string, who: string) => `${letter} (${who})`,
   labelOf: (name: string, id: string) => `${name}, person ${id}`,
   who: (v: {
@@ -24,7 +26,10 @@ export const people = {
     gaze: ReactNode;
   }): ReactNode => (
     <>
-      {/^[aeiou]/i.test(v.name) ? 'An' : 'A'} {v.sitter}, {v.stance}, {v.turned}, {v.gaze}
+      {/^[aeiou]/i.test(v.name) ? 'An' : 'A'} {v.sitter}
+      {COMMA} {v.stance}
+      {COMMA} {v.turned}
+      {COMMA} {v.gaze}
     </>
   ),
   stanceLabel: 'How the sitter stands',

@@ -1,10 +1,12 @@
 /** Who sits and how. */
 import { formatLength } from '../../readings/format';
 import type { DimensionName, Pose } from '../../sitter/types';
+import { unsculpted } from '../cast';
 import { clampDimension } from '../clamp';
 import type { ActionContext } from '../follow';
 import { known } from '../known';
-import { impossibility, personOf } from '../person';
+import { impossibility, personDimensions, personOf } from '../person';
+import { resolvePicture } from '../resolve';
 import type {
   Beside,
   Company,
@@ -18,6 +20,10 @@ import type {
 } from '../types';
 import { action, editPictures, pictureOf } from './action';
 import { framedPerson, usualFrameHeight } from './crop';
+
+/** A little air beside the heads of two: by eye. */
+const ROOM_ROUND_HEADS = 1.06;
+const CENTIMETRE = 0.01;
 
 /** Whom an action means; the first person when nobody is named. */
 export interface Whom {
@@ -175,19 +181,33 @@ export const setGaze = action<Whom & { to: Gaze }>({
 
 /** A second person, who takes the last picture, or joins the first one in the only picture. */
 export const addPerson = action<{ model: string }>({
-  edit: (session, { model }, { models }) => {
+  edit: (session, { model }, context) => {
     const [first, second] = session.people;
-    if (second || !models.sitters.has(model)) return session;
+    if (second || !context.models.sitters.has(model)) return session;
     const added: Person = { ...first, id: '2', model, changes: {}, looks: {} };
     const of: Company = session.pictures.length > 1 ? ['2'] : ['1', '2'];
     const last = session.pictures.at(-1) as Picture;
-    return editPictures({ ...session, people: [first, added] }, last, (picture) => ({
+    const after = editPictures({ ...session, people: [first, added] }, last, (picture) => ({
       ...picture,
       of,
     }));
+    return widened(after, last.letter, context);
   },
   label: (_, { model }, { models }) => `Second person: ${known(models.sitters, model).name}`,
 });
+
+/** The session with a crop that holds both heads of a picture. */
+function widened(session: Session, letter: Letter, { models, cast }: ActionContext): Session {
+  const picture = pictureOf(session, letter);
+  if (!picture || picture.of.length < 2) return session;
+  const { '2': second = unsculpted(personDimensions(personOf(session, '2'), models)) } = cast;
+  const { limits } = resolvePicture(session, picture, models, { ...cast, '2': second });
+  const cut = limits.find(({ reason }) => reason === 'outside-frame');
+  if (!cut || !Number.isFinite(cut.asked)) return session;
+  const wanted = (session.crop.frameHeight * cut.asked) / cut.limit;
+  const frameHeight = Math.ceil((wanted * ROOM_ROUND_HEADS) / CENTIMETRE) * CENTIMETRE;
+  return { ...session, crop: { ...session.crop, frameHeight, framing: null } };
+}
 
 /** The second person leaves; pictures of nobody else show the first. */
 export const removePerson = action<Record<string, never>>({
@@ -198,14 +218,15 @@ export const removePerson = action<Record<string, never>>({
   label: () => 'Second person gone',
 });
 
-/** Who is in a picture; its distances are taken to the first. */
+/**
+ * Who is in a picture; its distances are taken to the first. When two do not fit into the crop, it grows
+ * until it holds both heads.
+ */
 export const setCompany = action<{ letter: Letter; of: Company }>({
-  edit: (session, { letter, of }, context) =>
-    reframed(
-      session,
-      editPictures(session, { letter }, (picture) => ({ ...picture, of })),
-      context,
-    ),
+  edit: (session, { letter, of }, context) => {
+    const after = editPictures(session, { letter }, (picture) => ({ ...picture, of }));
+    return widened(reframed(session, after, context), letter, context);
+  },
   label: (after, { letter }) =>
     `${letter} shows ${(pictureOf(after, letter)?.of ?? []).map((id) => `person ${id}`).join(' and ')}`,
 });

@@ -1,0 +1,4 @@
+/** Marks after a value, kept on its line: a line may else break between a button and what follows it. */
+const WORD_JOINER = '\u2060';
+export const COMMA = `${WORD_JOINER},`;
+export const STOP = `${WORD_JOINER}.`;
