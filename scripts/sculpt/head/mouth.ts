@@ -28,9 +28,9 @@ export function mouth(shape: HeadShape): Mouth {
     [0, -61.9 + low],
     [3.5, -61.6 + low],
     [8, -61.3 + low],
-    [14, -61.6 + low],
-    [20, -60.9 + low],
-    [26, -59.4 + low],
+    [14, -61.5 + low],
+    [20, -60.6 + low],
+    [26, -58.9 + low],
   ]);
   const [upperHeight, lowerHeight] = [mix(0.9, 1.12, f), mix(0.98, 1.14, f)];
   const upperRed = curve([

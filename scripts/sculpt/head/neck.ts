@@ -59,9 +59,9 @@ export function neckAndShoulders(shape: HeadShape): Field {
   );
   const column: Field = (ax, y, z) => {
     const t = clamp((-55 - y) / (-55 - notch));
-    const cz = mix(mix(-96, -89, f), mix(-102, -96, f), t);
-    const rz = mix(mix(52, 47, f), mix(57, 49, f), t);
-    const rx = rz * mix(mix(0.98, 0.88, f), mix(1.14, 0.95, f), t);
+    const cz = mix(mix(-96, -89, f), mix(-111, -100, f), t);
+    const rz = mix(mix(52, 47, f), mix(52.5, 46.5, f), t);
+    const rx = rz * mix(mix(0.98, 0.89, f), mix(1.26, 1.04, f), t);
     const a = ax / rx;
     const c = (z - cz) / rz;
     const k = Math.sqrt(a * a + c * c);
@@ -85,6 +85,6 @@ export function neckAndShoulders(shape: HeadShape): Field {
     body = joinTube(body, clavicle, ax, y, z, 11);
     const d = smoothMin(neck, body, mix(30, 32, f));
     // Pit of the neck.
-    return smoothMax(d, -ellipsoid(x, y, z, 0, notch + 4, notchZ + 11, 9, 10, 13), 14);
+    return smoothMax(d, -ellipsoid(x, y, z, 0, notch + 5, notchZ + 14, 11, 12, 14), 16);
   };
 }

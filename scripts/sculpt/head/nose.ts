@@ -33,7 +33,7 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
   const f = shape.femininity;
   const wide = breadth(shape);
   const up = rise(shape);
-  const tipZ = mix(25.4, 24.2, f);
+  const tipZ = mix(25.8, 24.8, f);
   // A man's bridge is straight and broad, a woman's slimmer and a little hollow over the tip.
   const bridge = tube([
     [0, 22, 3.4, 5.4],
@@ -65,7 +65,11 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
       capsule(ax, y, z, [4.2, 4, 0.5, mix(7, 6.2, f)], [8.2 * wide, -23, 9, 7.4]),
       13,
     );
-    n = smoothMin(n, ellipsoid(ax, yl, z, 0, -26.2, tipZ, 8.6 * wide, 7.8, 9.4), 8);
+    n = smoothMin(
+      n,
+      ellipsoid(ax, yl, z, 0, -26.2, tipZ, mix(8.6, 7.7, f), mix(7.8, 7.2, f), 9.4),
+      8,
+    );
     n = joinTube(n, wing, ax, yl, z, 6);
     // Below the tip: the lobule and the slim bridge between the nostrils.
     n = smoothMin(n, capsule(x, yl, z, [0, -32, tipZ + 1.4, 4], [0, -35.2, 18, 3.3]), 6);

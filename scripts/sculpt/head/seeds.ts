@@ -87,7 +87,7 @@ export function seeds(shape: HeadShape): Readonly<Record<HeadLandmark, Point>> {
     pogonion: best(profile(-104, -84), forward),
     menton,
     suprasternale: best(
-      range(notch - 6, notch + 10, 1).map((y) => front(0, y / sy)),
+      range(notch - 3, notch + 2, 1).map((y) => front(0, y / sy)),
       (p) => -p[2],
     ),
     cervicale: best(behind(cervicale / sy, cervicale / sy), () => 0),

@@ -17,7 +17,7 @@ export function bareHead(shape: HeadShape): Field {
   const least = Math.min(sx, sy, sz);
   return (x, y, z) => {
     const head = smoothMin(bone(x / sx, y / sy, z / sz), flesh(x / sx, y / sy, z / sz), 20) * least;
-    return y > 40 ? head : smoothMin(head, neck(x, y, z), 28);
+    return y > 40 ? head : smoothMin(head, neck(x, y, z), 21);
   };
 }
 

@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
+import { FORM_NAMES, headForms } from '../head/forms';
 import { skinGrid } from '../head/grid';
 import { headParts } from '../head/parts';
 import { SHAPES } from '../head/shape';
@@ -15,6 +16,7 @@ import { polygonise } from '../nets';
 import { simplify } from '../simplify';
 import { eyeColours, hairColours, skinColours } from './colour';
 import { toMedian } from './median';
+import { settleForm } from './settle';
 import { SHEETS } from './sheets';
 
 const { values: options } = parseArgs({
@@ -28,9 +30,19 @@ const { values: options } = parseArgs({
     clay: { type: 'boolean', default: false },
     /** Move the landmarks to the median sitter's, as the app does. */
     median: { type: 'boolean', default: false },
+    /** A form of head/forms.ts; empty for the head as it is. */
+    form: { type: 'string', default: '' },
     out: { type: 'string', default: '/tmp/sculpture.png' },
   },
 });
+
+const shape = SHAPES[options.shape === 'male' ? 'male' : 'female'];
+
+/** The skin in the asked form: moved, then set on the form's field. */
+function formed(mesh: TriangleMesh): TriangleMesh {
+  const name = FORM_NAMES.find((n) => n === options.form);
+  return name ? settleForm(mesh, headForms(shape)[name]) : mesh;
+}
 
 interface Part extends TriangleMesh {
   readonly name: string;
@@ -47,11 +59,11 @@ async function simplified(mesh: TriangleMesh, colours: Float32Array): Promise<Tr
 }
 
 async function build(): Promise<Part[]> {
-  const shape = SHAPES[options.shape === 'male' ? 'male' : 'female'];
   const parts = headParts(shape);
   const started = performance.now();
-  const full = polygonise(parts.skin, skinGrid(shape, Number(options.fine)));
-  const colours = skinColours(full, parts, options.hair !== '');
+  const base = polygonise(parts.skin, skinGrid(shape, Number(options.fine)));
+  const full = formed(base);
+  const colours = skinColours(base, parts, options.hair !== '');
   const skin = await simplified(full, colours);
   console.log(
     `skin: ${skin.indices.length / 3} triangles, ${Math.round(performance.now() - started)} ms`,
@@ -61,7 +73,7 @@ async function build(): Promise<Part[]> {
       name: 'skin',
       substance: 'skin',
       ...skin,
-      colours: skinColours(skin, parts, options.hair !== ''),
+      colours: skin === full ? colours : skinColours(skin, parts, options.hair !== ''),
     },
   ];
   const lines = parts.fringe();
@@ -111,7 +123,7 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 const sheet = SHEETS[options.sheet];
 if (!sheet) throw new RangeError(`no sheet "${options.sheet}": ${Object.keys(SHEETS).join(', ')}`);
 const built = await build();
-const move = toMedian(SHAPES[options.shape === 'male' ? 'male' : 'female']);
+const move = toMedian(shape);
 const parts = options.median ? built.map((part) => ({ ...part, ...move(part) })) : built;
 const files = new Map<string, Buffer>();
 for (const part of parts)
