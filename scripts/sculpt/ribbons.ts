@@ -10,8 +10,6 @@ export interface Ribbons extends TriangleMesh {
   readonly shade: Float32Array;
   /** Number of the hair at a vertex, 0..255; whole numbers are the gaps between hairs. */
   readonly strand: Uint8Array;
-  /** Root 0 .. tip 255. */
-  readonly along: Uint8Array;
   /** Share of the sheet's hairs that are missing here, 0..255. */
   readonly sheer: Uint8Array;
 }
@@ -74,7 +72,6 @@ export class RibbonBuilder {
   private readonly indices: number[] = [];
   private readonly shades: number[] = [];
   private readonly strands: number[] = [];
-  private readonly alongs: number[] = [];
   private readonly sheers: number[] = [];
   private count = 0;
 
@@ -102,7 +99,6 @@ export class RibbonBuilder {
         this.normals.push(lean[0] / m, lean[1] / m, lean[2] / m);
         this.shades.push(shade(t));
         this.strands.push(s < 0 ? firstHair : firstHair + hairs);
-        this.alongs.push(byte(t));
         this.sheers.push(byte(sheer(t)));
       }
       if (i === 0) return;
@@ -119,7 +115,6 @@ export class RibbonBuilder {
       indices: Uint32Array.from(this.indices),
       shade: Float32Array.from(this.shades),
       strand: Uint8Array.from(this.strands),
-      along: Uint8Array.from(this.alongs),
       sheer: Uint8Array.from(this.sheers),
     };
   }

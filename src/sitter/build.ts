@@ -128,14 +128,12 @@ function uprightFor(sculpture: Sculpture, dimensions: Dimensions, smile: number)
   return store.upright;
 }
 
-/** The masks that the stage needs to draw hair, four bytes a vertex. */
-function strandsOf({
-  masks: { strand, along, sheer },
-}: SculptureMesh): Pick<SitterMesh, 'strands'> {
-  if (!strand || !along || !sheer) return {};
-  const strands = new Uint8Array(4 * strand.length);
+/** The masks that the stage needs to draw hair, two bytes a vertex. */
+function strandsOf({ masks: { strand, sheer } }: SculptureMesh): Pick<SitterMesh, 'strands'> {
+  if (!strand || !sheer) return {};
+  const strands = new Uint8Array(2 * strand.length);
   for (let v = 0; v < strand.length; v++)
-    strands.set([strand[v] as number, along[v] as number, sheer[v] as number], 4 * v);
+    strands.set([strand[v] as number, sheer[v] as number], 2 * v);
   return { strands };
 }
 

@@ -149,7 +149,7 @@ export interface SitterMesh {
   readonly coarse?: Uint32Array;
   /** One REGION value a vertex (skin and eye meshes). */
   readonly regions: Uint8Array;
-  /** Hair: number of the hair, place along it, share of hairs missing, nothing; four bytes a vertex. */
+  /** Hair: number of the hair and share of hairs missing; two bytes a vertex. */
   readonly strands?: Uint8Array;
 }
 

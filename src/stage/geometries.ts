@@ -18,7 +18,7 @@ export function meshGeometry(mesh: SitterMesh): BufferGeometry {
   geometry.setAttribute('normal', new BufferAttribute(mesh.normals, 3));
   geometry.setAttribute('color', new BufferAttribute(mesh.colours, 3, true));
   geometry.setAttribute('openness', new BufferAttribute(mesh.openness, 1, true));
-  if (mesh.strands) geometry.setAttribute('strands', new BufferAttribute(mesh.strands, 4, true));
+  if (mesh.strands) geometry.setAttribute('strands', new BufferAttribute(mesh.strands, 2, true));
   if (mesh.substance === 'skin')
     geometry.setAttribute('bend', new BufferAttribute(bends(mesh), 1, true));
   if (mesh.substance === 'eye')

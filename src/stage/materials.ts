@@ -21,26 +21,25 @@ interface Recipe extends MeshPhysicalMaterialParameters {
   readonly fillShare?: number;
 }
 
+/** Hairs thinner than a pixel cover a part of its samples; the picture itself stays opaque. */
+const HAIRS = {
+  side: DoubleSide,
+  alphaToCoverage: true,
+  blending: CustomBlending,
+  blendSrc: OneFactor,
+  blendDst: ZeroFactor,
+  blendSrcAlpha: ZeroFactor,
+  blendDstAlpha: OneFactor,
+} as const;
+
 /**
  * Reflection at normal incidence 0.028, as of skin's oil layer; the cornea's and the frame's indices are
  * those of tears and of cellulose acetate; other values are set by eye.
  */
 const RECIPES: Readonly<Record<Substance, Recipe>> = {
   skin: { surface: 'skin', roughness: 0.5, ior: 1.4, specularIntensity: 0.9 },
-  brows: { surface: 'cloth', roughness: 0.8, specularIntensity: 0.1 },
-  hair: {
-    surface: 'hair',
-    roughness: 0.6,
-    specularIntensity: 0.12,
-    side: DoubleSide,
-    // Hairs thinner than a pixel cover a part of its samples; the picture itself stays opaque.
-    alphaToCoverage: true,
-    blending: CustomBlending,
-    blendSrc: OneFactor,
-    blendDst: ZeroFactor,
-    blendSrcAlpha: ZeroFactor,
-    blendDstAlpha: OneFactor,
-  },
+  brows: { surface: 'hair', roughness: 0.8, specularIntensity: 0.05, ...HAIRS },
+  hair: { surface: 'hair', roughness: 0.6, specularIntensity: 0.12, ...HAIRS },
   eye: { surface: 'eye', roughness: 0.08, ior: 1.376 },
   top: { surface: 'cloth', roughness: 0.88, specularIntensity: 0.6 },
   outer: { surface: 'cloth', roughness: 0.82, specularIntensity: 0.6 },

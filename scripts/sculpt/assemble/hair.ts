@@ -16,7 +16,7 @@ type Hair = TriangleMesh & Omit<Ribbons, keyof TriangleMesh> & { readonly coarse
 /** Hair of one kind; its mask `shade` holds half of each vertex' own lightness. */
 export function hairMesh(name: string, substance: 'hair' | 'brows', mesh: Hair): AssetMesh {
   const count = mesh.positions.length / 3;
-  const { positions, normals, shade, strand, along, sheer, coarse } = mesh;
+  const { positions, normals, shade, strand, sheer, coarse } = mesh;
   return {
     name,
     substance,
@@ -26,7 +26,7 @@ export function hairMesh(name: string, substance: 'hair' | 'brows', mesh: Hair):
     ...(coarse && { coarse }),
     openness: new Uint8Array(count).fill(255),
     regions: new Uint8Array(count),
-    masks: { shade: Uint8Array.from(shade, (s) => byte(s / 2)), strand, along, sheer },
+    masks: { shade: Uint8Array.from(shade, (s) => byte(s / 2)), strand, sheer },
   };
 }
 
@@ -40,7 +40,6 @@ function painted(mesh: TriangleMesh, paint: HairParts['paint']): Hair {
     ...mesh,
     shade: Float32Array.from(each, (p) => p.shade),
     strand: Uint8Array.from(each, (p) => byte(p.strand)),
-    along: Uint8Array.from(each, (p) => byte(p.along)),
     sheer: Uint8Array.from(each, (p) => byte(p.sheer)),
   };
 }

@@ -120,7 +120,7 @@ export class Groom {
       const path = follow(this.scalp.bed, CAP_SLOPE, this.flow, {
         root: root.at,
         length: mix(0.3 * length, length, chance(i, 30)),
-        steps: 6,
+        steps: 5,
         height: (t) => 0.4 + lift * Math.sin(Math.PI * t * mix(0.5, 1, chance(i, 33))),
         stray: () => 0.9 * (chance(i, 32) - 0.5),
       });
@@ -172,7 +172,7 @@ export class Groom {
       shade: (t) => look.tone * mix(0.88, 1, step(0, 0.3, t)),
       sheer: look.sheer,
       hairs: Math.max(2, Math.round(full / look.pitch)),
-      roundness: 0.2,
+      roundness: 0,
     });
   }
 }

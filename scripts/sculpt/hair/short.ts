@@ -40,7 +40,6 @@ export function shortHair(shape: HeadShape): HairParts {
     paint: (x, y, z) => ({
       shade: 0.66,
       strand: comb(x, z),
-      along: 0.5,
       sheer: 0.95 * step(14, 6, scalp.inside(x, y, z)),
     }),
     grid: {

@@ -8,7 +8,6 @@ export interface HairPaint {
   readonly shade: number;
   /** Number of the hair, 0..1 over all of them; its gradient is square to the combing. */
   readonly strand: number;
-  readonly along: number;
   /** Share of the hairs that are missing. */
   readonly sheer: number;
 }

@@ -36,7 +36,6 @@ export function tiedHair(shape: HeadShape): HairParts {
     paint: (x, y, z) => ({
       shade: 0.72,
       strand: comb(x, y, z),
-      along: 0.5,
       sheer: y < KNOT[1] * sy && z < -150 * sz ? 0 : 0.95 * step(17, 7, scalp.inside(x, y, z)),
     }),
     grid: {
@@ -60,18 +59,20 @@ function drawnBack(shape: HeadShape, scalp: Cap): Groom {
     const way: Point = [target[0] - p[0], target[1] - p[1], target[2] - p[2]];
     // Over the crown it is first drawn back and only then down.
     const early = step(60, 150, Math.hypot(...way)) * step(20, 80, p[1]);
-    return [way[0] * (1 - 0.25 * early), way[1] + 40 * early, way[2]];
+    // Before the ear it goes up and over it.
+    const ear = step(-52, -66, p[2] / sz) * step(-112, -96, p[2] / sz) * step(34, 12, p[1] / sy);
+    return [way[0] * (1 - 0.25 * early), way[1] + 40 * early + 190 * ear, way[2]];
   };
   const left = ([x, y, z]: Point): number =>
     Math.hypot(target[0] - x, target[1] - y, target[2] - z) - 14;
   return new Groom(shape, scalp, toKnot)
     .sheets({
-      count: 1900,
+      count: 1600,
       length: (r) => Math.min(left(r.at), mix(60, 120, r.chance(1))),
       rise: (r) => mix(0.2, 1.3, r.chance(2)) * step(0, 25, r.q) + 0.1,
       width: (r) => mix(2.2, 6.5, step(2, 30, r.q)) * mix(0.7, 1.2, r.chance(4)),
       stray: 0.025,
-      steps: 7,
+      steps: 6,
     })
     .border({
       count: 1300,
@@ -79,7 +80,7 @@ function drawnBack(shape: HeadShape, scalp: Cap): Groom {
       rise: (r) => mix(0.2, 0.8, r.chance(11)),
       width: (r) => mix(0.9, 3, step(-1, 9, r.q) * r.chance(12)),
       stray: 0.12,
-      steps: 6,
+      steps: 4,
     })
     .down(420)
     .flyaways(200);
@@ -92,9 +93,9 @@ function wound(builder: RibbonBuilder, shape: HeadShape, knot: Field): void {
     const start = 2 * Math.PI * scatter(i, 0);
     const ring = mix(0.05, 1.6, scatter(i, 1));
     const sway = 0.25 * (chance(i, 40) - 0.5);
-    const path = Array.from({ length: 10 }, (_, k) => {
-      const a = start + (k / 9) * mix(1.3, 2, chance(i, 41));
-      const tilt = ring + (PITCH * (a - start)) / (2 * Math.PI) + sway * (k / 9);
+    const path = Array.from({ length: 8 }, (_, k) => {
+      const a = start + (k / 7) * mix(1.3, 2, chance(i, 41));
+      const tilt = ring + (PITCH * (a - start)) / (2 * Math.PI) + sway * (k / 7);
       const p: Point = [
         KNOT_AXES[0] * sx * Math.sin(tilt) * Math.cos(a),
         KNOT[1] * sy + KNOT_AXES[1] * sy * Math.sin(tilt) * Math.sin(a),
@@ -111,7 +112,7 @@ function wound(builder: RibbonBuilder, shape: HeadShape, knot: Field): void {
       shade: () => tone,
       sheer: ragged(0.3, 0.4),
       hairs: Math.round(full / 0.3),
-      roundness: 0.4,
+      roundness: 0.2,
     });
   }
 }

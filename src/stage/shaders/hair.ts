@@ -1,8 +1,8 @@
 /**
  * Hair: the sheets that the sculpture is made of are cut into single hairs, which shine along their
- * length. A vertex gives the number of the hair (whole numbers are the gaps between hairs), the place
- * along it and the share of hairs that are missing there; the direction of the hairs on the surface is
- * square to the gradient of that number, so no tangents are kept.
+ * length. A vertex gives the number of the hair (whole numbers are the gaps between hairs) and the
+ * share of hairs that are missing there; the direction of the hairs on the surface is square to the
+ * gradient of that number, so no tangents are kept.
  */
 import type { SurfaceText } from './surfaceText';
 
@@ -12,7 +12,7 @@ float strandsPerPixel = fwidth( strandNumber );
 float strandCell = floor( strandNumber );
 float strandChance = strandHash( strandCell );
 float strandPart = 2.0 * ( strandNumber - strandCell ) - 1.0;
-float missing = vStrands.z;
+float missing = vStrands.y;
 if ( missing > 0.004 ) {
 	// A hair thins out before the place where it is missing.
 	float thickness = clamp( 4.0 * ( strandChance + 0.25 - 1.25 * missing ), 0.0, 1.0 );
@@ -51,12 +51,12 @@ normal = normalize( normal + 0.45 * seen * strandPart * beside );
 
 export const hair: SurfaceText = {
   vertexPars: /* glsl */ `
-attribute vec4 strands;
-varying vec3 vStrands;
+attribute vec2 strands;
+varying vec2 vStrands;
 `,
-  vertexMain: 'vStrands = vec3( 255.0 * strands.x, strands.yz );',
+  vertexMain: 'vStrands = vec2( 255.0 * strands.x, strands.y );',
   pars: /* glsl */ `
-varying vec3 vStrands;
+varying vec2 vStrands;
 // Along the hair, root to tip; square to it on the surface.
 vec3 strand = vec3( 0.0, -1.0, 0.0 );
 float strandShift = 0.0;
