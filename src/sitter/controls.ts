@@ -1,6 +1,6 @@
 import type { Vec3 } from '../optics/types';
 import { earOf } from './ears';
-import { fromFloor } from './landmarks-body';
+import { fromFloor, slightness } from './landmarks-body';
 import { positionAt, type Sculpture } from './sculpture';
 import type { Dimensions, LandmarkName, Landmarks } from './types';
 import { vaultOf } from './vault';
@@ -178,8 +178,11 @@ function follower(sculpted: Person, knuckles: number): (name: string, from: Vec3
     const sign = signOf(name);
     const side = sideOf(name);
     const with_ = (landmark: 'acromion' | 'elbow' | 'wrist' | 'knee'): Control['to'] => {
-      const offset = minus(from, b[`${landmark}_${side}`]);
-      return ({ landmarks: l }) => plus(l[`${landmark}_${side}`], offset);
+      const [x, y, z] = minus(from, b[`${landmark}_${side}`]);
+      return ({ dimensions: d, landmarks: l }) => {
+        const k = slightness(d) / slightness(own);
+        return plus(l[`${landmark}_${side}`], [k * x, k * y, k * z]);
+      };
     };
     const part = name.replace(/_(left|right)$/, '');
     switch (part) {
@@ -197,6 +200,9 @@ function follower(sculpted: Person, knuckles: number): (name: string, from: Vec3
     return ({ dimensions: d, landmarks: l, more }) => {
       const half = (dimension: keyof Dimensions): number =>
         (d[dimension] + (more?.[dimension] ?? 0) - own[dimension]) / 2000;
+      /** How far a point moves out that keeps its share of a breadth. */
+      const spread = (dimension: keyof Dimensions): number =>
+        Math.abs(from[0]) * (d[dimension] / own[dimension] - 1);
       const shift = l.acromion_left[2] - b.acromion_left[2];
       const legs = l.knee_left[0] - b.knee_left[0];
       const level = levelMap(own, d);
@@ -214,8 +220,9 @@ function follower(sculpted: Person, knuckles: number): (name: string, from: Vec3
         case 'chest_side':
           return grow(half('chest_breadth'), 0, chest);
         case 'chest_front':
-        case 'bust':
           return grow(0, half('chest_depth'), chest);
+        case 'bust':
+          return grow(spread('chest_breadth'), half('chest_depth'), chest);
         case 'chest_back':
           return grow(0, -half('chest_depth'), chest);
         case 'chest_fore':
@@ -235,9 +242,9 @@ function follower(sculpted: Person, knuckles: number): (name: string, from: Vec3
         case 'hip_side':
           return grow(half('hip_breadth_standing'), 0);
         case 'hip_front':
-          return grow(0, half('buttock_depth'));
+          return grow(spread('hip_breadth_standing'), half('buttock_depth'));
         case 'buttock':
-          return grow(0, -half('buttock_depth'));
+          return grow(spread('hip_breadth_standing'), -half('buttock_depth'));
         case 'hip_fore':
           return grow(QUARTER * half('hip_breadth_standing'), QUARTER * half('buttock_depth'));
         case 'hip_aft':

@@ -15,6 +15,7 @@ const TRUNK = [
   'waist_depth',
   'hip_breadth_standing',
   'buttock_depth',
+  'foot_length',
 ] as const satisfies readonly ClothedDimension[];
 const EAR = ['ear_breadth', 'ear_protrusion'] as const;
 

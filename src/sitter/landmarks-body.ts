@@ -37,18 +37,26 @@ const along = (from: Vec3, way: Vec3, length: number): Vec3 => [
 export const fromFloor = (d: Dimensions, height: number): number =>
   height - (d.stature - d.vertex_above_eyes);
 
+/** Stature of the smallest adults, the 1st percentile of women (ANSUR II 2012), mm. */
+const SMALL_ADULT = 1482.5;
+
+/** What depths and thicknesses of the body are multiplied by: children are slighter than adults. */
+export const slightness = (d: Pick<Dimensions, 'stature'>): number =>
+  Math.min(1, d.stature / SMALL_ADULT);
+
 const tragionZ = (d: Dimensions): number => d.nose_tip_to_eye_plane - d.nose_tip_to_tragion;
 
 export function trunkLandmarks(d: Dimensions) {
   const z = tragionZ(d);
+  const k = slightness(d);
   return {
-    suprasternale: [0, fromFloor(d, d.suprasternale_height), z + STANCE.suprasternaleForward],
-    cervicale: [0, fromFloor(d, d.cervicale_height), z - STANCE.cervicaleBack],
+    suprasternale: [0, fromFloor(d, d.suprasternale_height), z + k * STANCE.suprasternaleForward],
+    cervicale: [0, fromFloor(d, d.cervicale_height), z - k * STANCE.cervicaleBack],
   } as const satisfies Record<string, Vec3>;
 }
 
 /**
- * The survey measures both parts of the arm to the point of the bent elbow, which stands this far
+ * An adult's, as all that follows: the survey measures both parts of the arm to the point of the bent elbow, which stands this far
  * beyond the joint's centre (mm, a usual value, from memory): a straight arm is shorter by both.
  */
 export const ELBOW_POINT = 27;
@@ -57,21 +65,28 @@ export const ELBOW_POINT = 27;
 export const ELBOW_SURFACE: Vec3 = [-1, 0, -47];
 export const WRIST_SURFACE: Vec3 = [0, 0, 27];
 
-const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+/** a + k b */
+const plus = (a: Vec3, b: Vec3, k: number): Vec3 => [
+  a[0] + k * b[0],
+  a[1] + k * b[1],
+  a[2] + k * b[2],
+];
 
 /** Centres of the left elbow and wrist, mm, arm hanging at ease. */
 function armJoints(d: Dimensions, acromion: Vec3): { elbow: Vec3; wrist: Vec3 } {
-  const elbow = along(acromion, STANCE.upperArm, d.shoulder_elbow_length - ELBOW_POINT);
-  const forearm = d.forearm_hand_length - d.hand_length - ELBOW_POINT;
+  const point = slightness(d) * ELBOW_POINT;
+  const elbow = along(acromion, STANCE.upperArm, d.shoulder_elbow_length - point);
+  const forearm = d.forearm_hand_length - d.hand_length - point;
   return { elbow, wrist: along(elbow, STANCE.forearm, forearm) };
 }
 
 /** Shoulder, arm and knee of the left side, mm. */
 export function armLandmarks(d: Dimensions) {
+  const k = slightness(d);
   const acromion: Vec3 = [
     d.biacromial_breadth / 2,
     fromFloor(d, d.acromial_height),
-    tragionZ(d) - STANCE.acromionBack,
+    tragionZ(d) - k * STANCE.acromionBack,
   ];
   const { elbow, wrist } = armJoints(d, acromion);
   return {
@@ -81,13 +96,13 @@ export function armLandmarks(d: Dimensions) {
       acromion[1] - STANCE.deltoidDrop * d.shoulder_elbow_length,
       acromion[2],
     ],
-    elbow: plus(elbow, ELBOW_SURFACE),
-    wrist: plus(wrist, WRIST_SURFACE),
+    elbow: plus(elbow, ELBOW_SURFACE, k),
+    wrist: plus(wrist, WRIST_SURFACE, k),
     fingertip: along(wrist, STANCE.hand, d.hand_length),
     knee: [
       STANCE.kneeOut * d.hip_breadth_standing,
       fromFloor(d, d.knee_height_standing),
-      acromion[2] + STANCE.kneeForward,
+      acromion[2] + k * STANCE.kneeForward,
     ],
   } as const satisfies Record<string, Vec3>;
 }

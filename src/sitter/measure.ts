@@ -9,7 +9,7 @@ import {
   headExtents,
 } from './extents';
 import { neckGirth, neckTube } from './girth';
-import { ELBOW_POINT, ELBOW_SURFACE, STANCE, WRIST_SURFACE } from './landmarks-body';
+import { ELBOW_POINT, ELBOW_SURFACE, STANCE, slightness, WRIST_SURFACE } from './landmarks-body';
 import type { DimensionName, LandmarkName } from './types';
 
 /** Every dimension that a standing mesh has; sitting height needs a seat. */
@@ -55,7 +55,7 @@ export function measure(sitter: BuiltSitter): Measured {
   const clothed = clothedExtents(figure);
   const body = (name: ClothedDimension): number => clothed[name] - sitter.ease[name];
   const skin = figure.meshes.find((m) => m.substance === 'skin') as Figure['meshes'][number];
-  const arm = armOf(figure);
+  const arm = armOf(figure, slightness(sitter.dimensions));
   const metres: Measured = {
     head_breadth: head.headBreadth,
     head_length: head.headLength,
@@ -115,16 +115,16 @@ function floorOf({ meshes }: Figure): number {
 }
 
 /** Lengths of the left arm through its joints, whose centres stand off the landmarks, metres. */
-function armOf(figure: Figure) {
+function armOf(figure: Figure, slight: number) {
   const inside = (p: Vec3, surface: Vec3): Vec3 => [
-    p[0] - surface[0] / 1000,
-    p[1] - surface[1] / 1000,
-    p[2] - surface[2] / 1000,
+    p[0] - (slight * surface[0]) / 1000,
+    p[1] - (slight * surface[1]) / 1000,
+    p[2] - (slight * surface[2]) / 1000,
   ];
   const elbow = inside(figure.landmark('elbow_left'), ELBOW_SURFACE);
   const wrist = inside(figure.landmark('wrist_left'), WRIST_SURFACE);
   const hand = gap(wrist, figure.landmark('fingertip_left')) / Math.hypot(...STANCE.hand);
-  const point = ELBOW_POINT / 1000;
+  const point = (slight * ELBOW_POINT) / 1000;
   return {
     shoulder_elbow_length: gap(figure.landmark('acromion_left'), elbow) + point,
     forearm_hand_length: gap(elbow, wrist) + hand + point,

@@ -1,3 +1,5 @@
+import { factor, solve } from './linear';
+
 /** Which vertices share a triangle. */
 export interface Neighbours {
   /** Start of each vertex's list of neighbours, and the lists. */
@@ -60,6 +62,35 @@ function cosine(P: Float32Array, Q: Float32Array, I: Uint32Array, t: number): nu
   return dot / Math.sqrt(pp * qq || 1);
 }
 
+/** `before` under the affine map that brings it nearest to `after` (least squares). */
+function fitted(before: Float32Array, after: Float32Array): Float64Array {
+  const normal = new Float64Array(16);
+  const rhs = new Float64Array(12);
+  const row = (o: number): [number, number, number, number] => [
+    before[o] as number,
+    before[o + 1] as number,
+    before[o + 2] as number,
+    1,
+  ];
+  for (let o = 0; o < before.length; o += 3) {
+    const p = row(o);
+    for (let r = 0; r < 4; r++) {
+      for (let c = 0; c < 4; c++)
+        normal[4 * r + c] = (normal[4 * r + c] as number) + (p[r] as number) * (p[c] as number);
+      for (let j = 0; j < 3; j++)
+        rhs[3 * r + j] = (rhs[3 * r + j] as number) + (p[r] as number) * (after[o + j] as number);
+    }
+  }
+  const map = solve(factor(normal, 4), rhs, 3);
+  const out = new Float64Array(before.length);
+  for (let o = 0; o < before.length; o += 3) {
+    const p = row(o);
+    for (let j = 0; j < 3; j++)
+      out[o + j] = p.reduce((sum, c, r) => sum + c * (map[3 * r + j] as number), 0);
+  }
+  return out;
+}
+
 /** Triangles that turned by more than this are smoothed, the cosine. */
 const STEEPEST = 0.15;
 const ROUNDS = 24;
@@ -67,7 +98,8 @@ const PASSES = 6;
 
 /**
  * Mends the few triangles that a warp turned over, in place: where one lies, the displacement of
- * its neighbourhood is smoothed until none is left. Vertices that are held keep their place.
+ * its neighbourhood is smoothed until none is left, from where the affine map that fits the whole
+ * mesh best would have put it. Vertices that are held keep their place.
  * False when there was nothing to mend.
  */
 export function untangle(
@@ -79,6 +111,7 @@ export function untangle(
 ): boolean {
   if (turnedOver(before, after, indices).length === 0) return false;
   const { starts, neighbours: list } = neighbours();
+  const start = fitted(before, after);
   for (let round = 0; round < ROUNDS; round++) {
     if (turnedOver(before, after, indices).length === 0) break;
     const bad = turnedOver(before, after, indices, STEEPEST);
@@ -98,10 +131,10 @@ export function untangle(
           let sum = 0;
           for (let i = from; i < to; i++) {
             const o = 3 * (list[i] as number) + j;
-            sum += (after[o] as number) - (before[o] as number);
+            sum += (after[o] as number) - (start[o] as number);
           }
           const o = 3 * v + j;
-          after[o] = (before[o] as number) + sum / (to - from);
+          after[o] = (start[o] as number) + sum / (to - from);
         }
       }
   }

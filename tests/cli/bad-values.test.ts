@@ -29,7 +29,10 @@ describe('a bad value', () => {
     [['--frame-height', '1'], '--standpoint is needed, once for each picture.'],
     [['--standpoint', '1'], '--frame-height or --focal-length is needed.'],
     [[...FRAME, '--focal-length', '50'], '--frame-height and --focal-length exclude each other.'],
-    [[...FRAME, '--sitter', 'bob'], '--sitter: "bob" is not known. Known: adult-man, adult-woman.'],
+    [
+      [...FRAME, '--sitter', 'bob'],
+      `--sitter: "bob" is not known. Known: ${[...models.sitters.keys()].join(', ')}.`,
+    ],
     [
       [...FRAME, '--orientation', 'sideways'],
       '--orientation: "sideways" is not known. Known: portrait, landscape.',
