@@ -70,7 +70,9 @@ function Title({ close }: { close: () => void }) {
       onChange={setText}
       onBlur={() => keep.current()}
       onKeyDown={(event) => {
-        if (event.key === 'Enter') close();
+        // A key that is handled here goes no further, so Escape must be heard here too.
+        if (event.key === 'Enter' || event.key === 'Escape') close();
+        else event.continuePropagation();
       }}
     >
       <Label>{words.head.title}</Label>

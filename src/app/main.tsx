@@ -1,3 +1,5 @@
+// First, so that the worker starts while the page's own code still runs.
+import { workshop } from './state/workshop';
 import '@fontsource-variable/literata/opsz.css';
 import './style/tokens.css';
 import './style/base.css';
@@ -9,13 +11,11 @@ import { type Cast, unsculpted } from '../session/cast';
 import { demoSession } from '../session/demo';
 import { known } from '../session/known';
 import { App } from './App';
-import { SitterWorkshop } from './state/sitterWorkshop';
 import { start } from './state/start';
 
 // Until the sculpture is there, holds are computed from the landmarks alone.
 const own = dimensionsOf(known(models.sitters, demoSession().people[0].model));
 let cast: Cast = { '1': unsculpted(own) };
-const workshop = new SitterWorkshop();
 
 const root = document.getElementById('app');
 if (root)

@@ -4,6 +4,7 @@ import type { Gaze, Person } from '../../session/types';
 import { ARMS, STANCES } from '../../sitter/types';
 import { AngleValue, showAngle } from '../controls/AngleValue';
 import { ChoiceValue } from '../controls/ChoiceValue';
+import { ChoiceList } from '../controls/onDemand';
 import { Slip } from '../controls/Slip';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
@@ -66,26 +67,25 @@ const kindOf = (gaze: Gaze): GazeKind => (typeof gaze === 'string' ? gaze : 'tur
 function Eyes({ person: { id, gaze }, label }: { person: Person; label: string }) {
   const { act } = useWorkbench();
   const kind = kindOf(gaze);
-  const choose = (to: GazeKind) => act(setGaze, { person: id, to: to === 'turned' ? ASIDE : to });
   const turn = typeof gaze === 'string' ? null : gaze;
   return (
     <Slip label={label} shown={said.gazes[kind][0]}>
-      {() => (
+      {(close) => (
         <>
-          <p>
-            {said.gazeSentence(
-              <ChoiceValue
-                label={label}
-                shown={said.gazes[kind][0]}
-                chosen={kind}
-                choices={GAZES.map((each) => {
-                  const [name, note] = said.gazes[each];
-                  return { id: each, name, note };
-                })}
-                onChoose={choose}
-              />,
-            )}
-          </p>
+          <ChoiceList
+            label={label}
+            mode="single"
+            chosen={[kind]}
+            choices={GAZES.map((each) => {
+              const [name, note] = said.gazes[each];
+              return { id: each, name, note };
+            })}
+            onChange={([to]) => {
+              if (to === undefined) return;
+              act(setGaze, { person: id, to: to === 'turned' ? (turn ?? ASIDE) : to });
+              if (to !== 'turned') close();
+            }}
+          />
           {turn &&
             (
               [

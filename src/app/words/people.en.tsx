@@ -58,7 +58,6 @@ export const people = {
     ahead: ['eyes straight ahead', 'Whatever the camera does.'],
     turned: ['eyes turned aside', 'In the head, by angles of your own.'],
   } satisfies Record<string, readonly [string, string]>,
-  gazeSentence: (gaze: ReactNode): ReactNode => <>The sitter keeps {gaze}.</>,
   gazeYaw: 'Eyes to the picture’s right (+) or left (−), degrees',
   gazePitch: 'Eyes up (+) or down (−), degrees',
 };

@@ -1,0 +1,3 @@
+import { SitterWorkshop } from './sitterWorkshop';
+
+export const workshop = new SitterWorkshop();
