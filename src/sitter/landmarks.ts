@@ -42,7 +42,7 @@ export const PROPORTION = {
   mentonForward: -0.4,
   /** Mouth corner below the stomion over lip length. Sculptor's choice: the corners of a friendly
    * mouth rise a little; head form: 0.9 / 56. */
-  cheilionDrop: -0.055,
+  cheilionDrop: -0.046,
   /** Mouth corner behind the stomion over half the lip length, squared, per mm: 11.6 / 28^2. */
   cheilionBack: 0.0148,
   /** Inner eye corner from the midline over half the pupil distance. Head form: 16 / 32. */

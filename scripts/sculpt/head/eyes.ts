@@ -33,10 +33,10 @@ export function lidOpening(shape: HeadShape): LidOpening {
     [inner, -2.2],
     [-13.2, -0.2],
     [-10, 2.3],
-    [-6, mix(3.5, 3.6, f)],
-    [-1.5, mix(3.8, 4.25, f)],
-    [4, mix(3.6, 4.2, f)],
-    [8.5, mix(2.9, 3.4, f)],
+    [-6, mix(3.3, 3.4, f)],
+    [-1.5, mix(3.7, 4, f)],
+    [4, mix(3.5, 4, f)],
+    [8.5, mix(2.8, 3.3, f)],
     [12, mix(1.8, 2.3, f)],
     [outer, mix(0.5, 0.9, f)],
   ]);
@@ -78,7 +78,8 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     [-8, 12, 0.4, 3.2],
     [1, 12.8, -1.4, 4.2],
     [10.5, 10.4, -6.6, 4.2],
-    [17, 4, -13.6, 3],
+    [16, 5, -12.6, 3],
+    [21, -2, -19.5, 1.4],
   ]);
   const creaseAt = mix(2.6, 3.3, f);
   return (d0, x, y, z) => {

@@ -104,7 +104,7 @@ export function face(shape: HeadShape): Field {
     );
     // The side of the cheek and the gland under the ear, or the face looks hollow before the ear.
     d = smoothMin(d, ellipsoid(ax, y, z, mix(42, 42.5, f), -40, -38, 14, 24, 22), 20);
-    d = smoothMin(d, ellipsoid(ax, y, z, mix(28, 34.5, f), -60, -77, 13, 22, 17), 20);
+    d = smoothMin(d, ellipsoid(ax, y, z, mix(32, 38, f), -60, -77, 13, 22, 17), 20);
     // What fills the jaw's arch from below, or its border cuts a line.
     d = smoothMin(d, ellipsoid(ax, y, z, 22, -80, -48, 14, 13, 24), 22);
     // Floor of the mouth, so that the jaw meets the neck without a cut.

@@ -32,7 +32,7 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
   const nostrilAt = nostril(shape);
   const { toLocal } = ear(shape);
   const hollow = (ax: number, y: number, z: number): number => {
-    if (z > 5 && ax < 16) return step(1, 0.2, nostrilAt(ax, y, z)) * step(-38.4, -35.4, y);
+    if (z > 5 && ax < 16) return step(1.2, 0.2, nostrilAt(ax, y, z));
     if (ax < 55) return 0;
     const [u, v, w] = toLocal(ax, y, z);
     return step(1.25, 0.9, Math.hypot((u - 7.4) / 2.7, (v + 5.4) / 3.5)) * step(0, -2.5, w);

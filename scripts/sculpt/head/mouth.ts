@@ -29,10 +29,10 @@ export function mouth(shape: HeadShape): Mouth {
     [3.5, -61.6 + low],
     [8, -61.3 + low],
     [14, -61.5 + low],
-    [20, -60.6 + low],
-    [26, -58.9 + low],
+    [20, -60.8 + low],
+    [26, -59.5 + low],
   ]);
-  const [upperHeight, lowerHeight] = [mix(0.9, 1.12, f), mix(0.98, 1.14, f)];
+  const [upperHeight, lowerHeight] = [mix(0.92, 1.2, f), mix(0.98, 1.14, f)];
   const upperRed = curve([
     [0, 7],
     [3.4, 8],
@@ -64,7 +64,9 @@ export function mouth(shape: HeadShape): Mouth {
     const lower = Math.max(m - b, 2);
     // The cupid's bow: the middle of the upper lip hangs a little over the lower.
     const bow = 0.5 * bell(ax, 4.5);
-    const up = profile(q / upper, 2 + bow, 3.7 + bow, 1.7) * (q > upper ? bell(q - upper, 3.6) : 1);
+    const up =
+      profile(q / upper, 1.8 + bow, mix(3.2, 3.1, f) + bow, 1.5) *
+      (q > upper ? bell(q - upper, 3.6) : 1);
     const below = -q / lower;
     const low2 =
       profile(below, 1.9, 4.3 - 0.4 * bell(ax, 3), 1.7) * (below > 1 ? bell(-q - lower, 3.6) : 1);
@@ -87,6 +89,6 @@ export function mouth(shape: HeadShape): Mouth {
     return step(-0.6, 0.8, inside) * step(MOUTH_HALF_WIDTH + 0.5, MOUTH_HALF_WIDTH - 3, ax);
   };
   const parting = (ax: number, y: number): number =>
-    ax > 28 ? 0 : bell(y - line(clamp(ax, 0, 26)), 0.55) * step(27, 21, ax);
+    ax > 28 ? 0 : bell(y - line(clamp(ax, 0, 26)), 0.55) * step(25.5, 17, ax);
   return { relief, red, parting, line };
 }

@@ -49,8 +49,8 @@ export function neckAndShoulders(shape: HeadShape): Field {
         [13 / half, -1, 1.6],
         [0.24, 3, 1.4],
         [0.48, 8, 0.8],
-        [0.72, 9, 1.2],
-        [0.92, 3, 0.4],
+        [0.72, 7, 1.2],
+        [0.92, -5, 0.4],
       ] as const
     ).map(([share, rise, lift]): Knot => {
       const [x, y] = [share * half, notch + rise];

@@ -24,7 +24,7 @@ export function nostril(shape: HeadShape): Field {
   return (ax, y, z) => {
     const nx = ax - middle;
     const nz = z - 17.6;
-    return ellipsoid(nx * cos + nz * sin, y - up, nz * cos - nx * sin, 0, -35, 0, 2.5, 4.6, 4.8);
+    return ellipsoid(nx * cos + nz * sin, y - up, nz * cos - nx * sin, 0, -34.2, 0, 2.6, 5.4, 4.8);
   };
 }
 
@@ -37,16 +37,16 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
   // A man's bridge is straight and broad, a woman's slimmer and a little hollow over the tip.
   const bridge = tube([
     [0, 22, 3.4, 5.4],
-    [0, 8.6, mix(3.2, 2.4, f), 5.2],
+    [0, 8.2, mix(2.4, 1.6, f), 5.2],
     [0, 0.5, mix(11.2, 9.8, f), mix(5.7, 5.1, f)],
     [0, -10, mix(18, 16.6, f), mix(6, 5.3, f)],
     [0, -20 + up, mix(23.6, 22.4, f), mix(6.4, 5.7, f)],
   ]);
   const wing = tube([
-    [12.4 * wide, -34.4, 8.5, 4.2],
-    [13.7 * wide, -32, 13.6, 4.7],
-    [11 * wide, -30, 19.8, 4.5],
-    [5.5 * wide, -28.4, 25, 4.6],
+    [12.2 * wide, -35.2, 8.5, 4.4],
+    [13.4 * wide, -32.9, 13.6, 4.9],
+    [10.8 * wide, -31.2, 19.8, 4.6],
+    [5.5 * wide, -29.4, 25, 4.6],
   ]);
   const groove = tube([
     [19.5, -34.5, 8, 1],
@@ -72,10 +72,11 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
     );
     n = joinTube(n, wing, ax, yl, z, 6);
     // Below the tip: the lobule and the slim bridge between the nostrils.
-    n = smoothMin(n, capsule(x, yl, z, [0, -32, tipZ + 1.4, 4], [0, -35.2, 18, 3.3]), 6);
+    n = smoothMin(n, capsule(x, yl, z, [0, -32.4, tipZ + 1.4, 4], [0, -35.2, 18, 3.3]), 6);
     n = smoothMin(n, ellipsoid(ax, yl, z, 0, -34.8, 13.8, 5, 4.2, 8), 5);
-    let d = smoothMin(d0, n, 7);
-    d += 0.5 * bell(groove.distance(ax, yl, z), 2.1);
+    // The bridge runs softly into the cheek, the wing less so.
+    let d = smoothMin(d0, n, 6.5 + 5.5 * bell(y + 10, 8));
+    d += 0.32 * bell(groove.distance(ax, yl, z), 2.1);
     return smoothMax(d, -hollow(ax, y, z), 2);
   };
 }

@@ -39,6 +39,8 @@ export interface HeadParts {
 /** Everything that stands on the neck, for one shape; fields and positions in mm. */
 export function headParts(shape: HeadShape): HeadParts {
   const surface = skin(shape);
+  const masks = skinMasks(shape);
+  const open = openness(surface, 0.9);
   return {
     skin: surface,
     bare: bareHead(shape),
@@ -46,9 +48,11 @@ export function headParts(shape: HeadShape): HeadParts {
     eyes: () => eyeball(lidOpening(shape)),
     fringe: () => fringe(shape),
     hair: hairStyles(shape),
-    masks: skinMasks(shape),
+    masks,
     region: regions(shape),
-    occlusion: openness(surface, 0.9),
+    // Hardly any light comes back from a nostril or an ear's canal.
+    occlusion: (x, y, z, nx, ny, nz) =>
+      open(x, y, z, nx, ny, nz) * (1 - 0.85 * masks(x, y, z).hollow),
   };
 }
 

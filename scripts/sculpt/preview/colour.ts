@@ -39,7 +39,6 @@ export function skinColours(mesh: TriangleMesh, parts: HeadParts, haired: boolea
     c = blend(c, HAIR, 0.42 * m.brow + (haired ? 0.75 * m.scalp : 0));
     c = blend(c, [0.09, 0.035, 0.028], 0.6 * m.parting);
     c = blend(c, [0.03, 0.02, 0.018], 0.75 * m.lash);
-    c = blend(c, [0.035, 0.012, 0.01], 0.8 * m.hollow);
     const shade: Rgb = [open ** 0.75, open ** 1.05, open ** 1.15];
     out[i] = c[0] * mix(0.16, 1, shade[0]);
     out[i + 1] = c[1] * (1 - 0.2 * m.blush) * mix(0.16, 1, shade[1]);

@@ -59,6 +59,16 @@ export const SHEETS: Readonly<Record<string, Sheet>> = {
       view(78, 4, 300, 48, [80, -12, -92]),
     ],
   },
+  eyes: {
+    width: 1500,
+    height: 560,
+    columns: 3,
+    views: [
+      view(0, 0, 900, 36, [34, 4, -8]),
+      view(35, 0, 900, 36, [36, 4, -12]),
+      view(0, 0, 900, 36, [12, -38, 8]),
+    ],
+  },
   bust: {
     width: 1400,
     height: 800,
