@@ -6,6 +6,7 @@ import type { Unavailable } from '../stage';
 import { Compare, type Saving } from './compare/Compare';
 import { Do } from './controls/words';
 import { Head } from './Head';
+import { Shaping } from './state/shaping';
 import type { SitterWorkshop } from './state/sitterWorkshop';
 import { openLinked, type Started } from './state/start';
 import { useCast } from './state/useCast';
@@ -26,7 +27,8 @@ export function App(props: {
   const [savedAt, setSavedAt] = useState(props.started.savedAt);
   const [saving, setSaving] = useState<Saving>('none');
   const [unavailable, setUnavailable] = useState<Unavailable | null>(null);
-  const { cast, failed } = useCast(session, models, props.workshop);
+  const [shaping] = useState(() => new Shaping(props.workshop, models));
+  const { cast, failed } = useCast(session, models, props.workshop, shaping);
   if (cast) props.holdCast(cast);
 
   const notice = useCallback(
@@ -51,12 +53,14 @@ export function App(props: {
   useHistoryKeys(store);
 
   const workbench = useMemo<Workbench>(
-    () => ({ session, state, models, store, act: store.act }),
-    [session, state, store],
+    () => ({ session, state, models, store, shaping, act: store.act }),
+    [session, state, store, shaping],
   );
   const told = [
     ...notices,
-    ...(failed === null ? [] : [words.notices.noSculpture(failed)]),
+    ...(failed === null
+      ? []
+      : [words.notices[failed.impossible ? 'impossible' : 'noSculpture'](failed.why)]),
     ...(unavailable === null ? [] : [words.notices.noPictures[unavailable]]),
   ];
   return (

@@ -26,7 +26,7 @@ export function DimensionRow(props: {
   /** As they are, those that follow a change included. */
   dimensions: Dimensions;
 }) {
-  const { session, models, store, act } = useWorkbench();
+  const { session, models, store, shaping, act } = useWorkbench();
   const { person, name } = props;
   const [why, setWhy] = useState<string | null>(null);
   const drag = useRef<Drag | null>(null);
@@ -50,6 +50,8 @@ export function DimensionRow(props: {
     setWhy(reason === null ? null : panel.impossible(show(to ?? own), plainly(reason, models)));
     if (reason === null) doing.act(setDimension, { person: person.id, dimension: name, to });
   };
+  /** Whoever comes near the slider is about to move it. */
+  const prepare = () => void shaping.prepare(person, name, [range.least, range.most]);
   return (
     <div className="dimension" data-dimension={name}>
       <span className="dimension-name">{dimension.name}</span>
@@ -80,8 +82,12 @@ export function DimensionRow(props: {
           drag.current = null;
         }}
       >
-        <SliderTrack className="dimension-track">
-          <SliderThumb className="dimension-thumb" aria-valuetext={`${show(mm)}, ${told}`} />
+        <SliderTrack className="dimension-track" onHoverStart={prepare}>
+          <SliderThumb
+            className="dimension-thumb"
+            onFocus={prepare}
+            aria-valuetext={`${show(mm)}, ${told}`}
+          />
         </SliderTrack>
       </Slider>
       <span className="dimension-told">

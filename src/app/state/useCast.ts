@@ -1,80 +1,88 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Models } from '../../models/types';
 import type { Cast } from '../../session/cast';
-import { known } from '../../session/known';
-import { personLooks } from '../../session/person';
 import type { Person, PersonId, Session } from '../../session/types';
 import type { Sitter } from '../../sitter/types';
-import type { Wanted } from './sitter.worker';
+import { buildKey, wantedFor } from './person';
+import type { Shaping } from './shaping';
 import type { SitterWorkshop } from './sitterWorkshop';
 
-const wantedFor = (person: Person, models: Models): Wanted => {
-  const { sculpture, forms, dimensions } = known(models.sitters, person.model);
-  return {
-    model: { sculpture, forms, dimensions },
-    looks: personLooks(person, models),
-    changes: person.changes,
-    pose: person.pose,
-  };
-};
+/** Pause after which somebody shaped by a slider is built exactly, milliseconds. */
+const REST = 250;
 
-/** What of a person its build hangs on; gaze turns the eyes afterwards. */
-const keyOf = ({ model, changes, pose, looks }: Person): string =>
-  JSON.stringify([model, changes, pose, looks]);
+/** Somebody as last built, and of which person. */
+interface Made {
+  readonly key: string;
+  readonly sitter: Sitter;
+}
+
+/** Why somebody cannot be shown as asked. */
+export interface Failure {
+  readonly why: string;
+  /** The dimensions contradict each other; else something did not come. */
+  readonly impossible: boolean;
+}
 
 export interface CastState {
   /** The people of the session as last built; null until the first is there. */
   readonly cast: Cast | null;
-  /** Why somebody cannot be shown as asked. */
-  readonly failed: string | null;
+  readonly failed: Failure | null;
 }
-
-interface Shop {
-  /** What is being built, and what was built last. */
-  busy: string | null;
-  done: string | null;
-}
-const idle = (): Shop => ({ busy: null, done: null });
 
 /**
  * Builds the people of a session as they change. While one is built the last one stays; what changes
- * meanwhile waits, and only the newest of it is built.
+ * meanwhile waits, and only the newest of it is built. Who is shaped by a slider is shown at once, between
+ * builds made beforehand.
  */
 export function useCast(
   { people }: Pick<Session, 'people'>,
   models: Models,
   workshop: SitterWorkshop,
+  shaping: Shaping,
 ): CastState {
-  const [built, setBuilt] = useState<Partial<Record<PersonId, Sitter>>>({});
-  const [failed, setFailed] = useState<string | null>(null);
-  const shops = useRef<Record<PersonId, Shop>>({ '1': idle(), '2': idle() });
+  const [made, setMade] = useState<Partial<Record<PersonId, Made>>>({});
+  const [failed, setFailed] = useState<Failure | null>(null);
+  const busy = useRef(new Set<PersonId>());
+  const done = useRef<Partial<Record<PersonId, string>>>({});
   const latest = useRef(people);
   latest.current = people;
 
   useEffect(() => {
     const work = async (id: PersonId) => {
-      const shop = shops.current[id];
-      if (shop.busy !== null) return;
+      if (busy.current.has(id)) return;
+      busy.current.add(id);
       for (;;) {
         const person = latest.current.find((each) => each.id === id);
-        const key = person && keyOf(person);
-        if (!person || !key || key === shop.done) return;
-        shop.busy = key;
+        const key = person && buildKey(person);
+        if (!person || key === undefined || key === done.current[id]) break;
+        // Whoever is shaped meanwhile is built when the hand rests.
+        if (done.current[id] !== undefined && shaping.at(person)) {
+          await new Promise((resolve) => setTimeout(resolve, REST));
+          if (latest.current.find((each) => each.id === id) !== person) continue;
+        }
         const answer = await workshop.build(wantedFor(person, models));
-        shop.busy = null;
-        shop.done = key;
+        done.current[id] = key;
         if ('sitter' in answer) {
-          setBuilt((all) => ({ ...all, [id]: answer.sitter }));
+          setMade((all) => ({ ...all, [id]: { key, sitter: answer.sitter } }));
           setFailed(null);
-        } else setFailed(answer.failed);
+        } else setFailed({ why: answer.failed, impossible: answer.impossible });
       }
+      busy.current.delete(id);
     };
     for (const { id } of people) void work(id);
-  }, [people, models, workshop]);
+  }, [people, models, workshop, shaping]);
 
-  const { '1': first, '2': second } = built;
-  const hasSecond = people.length > 1 && second !== undefined;
-  return { cast: first ? castOf(first, hasSecond ? second : undefined) : null, failed };
+  return useMemo(() => {
+    const shown = (person: Person | undefined): Sitter | undefined => {
+      if (!person) return undefined;
+      const own = made[person.id];
+      if (!own || own.key === buildKey(person)) return own?.sitter;
+      return shaping.at(person) ?? own.sitter;
+    };
+    const first = shown(people[0]);
+    const second = shown(people[1]);
+    return { cast: first ? castOf(first, second) : null, failed };
+  }, [people, made, failed, shaping]);
 }
 
 const casts = new WeakMap<Sitter, { second: Sitter | undefined; cast: Cast }>();

@@ -3,6 +3,7 @@ import type { Models } from '../../models/types';
 import type { Action } from '../../session/actions/action';
 import type { SessionState, SessionStore } from '../../session/store';
 import type { Session } from '../../session/types';
+import type { Shaping } from './shaping';
 
 /** What every part of the page works with. */
 export interface Workbench {
@@ -10,6 +11,8 @@ export interface Workbench {
   readonly state: SessionState;
   readonly models: Models;
   readonly store: SessionStore;
+  /** Shows at once whom a slider shapes. */
+  readonly shaping: Shaping;
   readonly act: <Args>(action: Action<Args>, args: Args) => void;
 }
 

@@ -54,6 +54,8 @@ export const en = {
     loading: 'The sitter is being fetched.',
     noSculpture: (why: string) =>
       `The sitter could not be fetched (${why}). Reload the page to try again.`,
+    impossible: (why: string) =>
+      `No such sitter can be: ${why}. The last one stays; undo takes the change back.`,
     noPictures: {
       'no-webgl':
         'This browser gives the page no WebGL 2, so the pictures cannot be drawn. Switch hardware acceleration on, or use another browser. The readings and the rail work all the same.',

@@ -1,0 +1,58 @@
+import type { Models } from '../../models/types';
+import type { Person } from '../../session/types';
+import { type BlendNode, blend } from '../../sitter/blend';
+import type { DimensionName, Sitter } from '../../sitter/types';
+import { wantedFor } from './person';
+import type { SitterWorkshop } from './sitterWorkshop';
+
+/** Everything of a person but one dimension. */
+function keyWithout(person: Person, dimension: DimensionName): string {
+  const { [dimension]: _moving, ...others } = person.changes;
+  return JSON.stringify([person.id, person.model, others, person.pose, person.looks, dimension]);
+}
+
+/**
+ * What lets a slider shape somebody at once: the person is built at both ends of one dimension before it
+ * moves, and what lies between is interpolated. The exact build follows when the hand rests.
+ */
+export class Shaping {
+  private key = '';
+  private dimension: DimensionName | null = null;
+  private nodes: readonly BlendNode[] = [];
+  private last: { readonly value: number; readonly sitter: Sitter } | null = null;
+
+  constructor(
+    private readonly workshop: SitterWorkshop,
+    private readonly models: Models,
+  ) {}
+
+  /** Builds the ends of a dimension's range, unless they are there or on their way. */
+  async prepare(person: Person, dimension: DimensionName, ends: readonly number[]): Promise<void> {
+    const key = keyWithout(person, dimension);
+    if (key === this.key) return;
+    this.key = key;
+    this.dimension = dimension;
+    this.nodes = [];
+    this.last = null;
+    const found: BlendNode[] = [];
+    for (const value of ends) {
+      const changed = { ...person, changes: { ...person.changes, [dimension]: value } };
+      const built = await this.workshop.build(wantedFor(changed, this.models));
+      if (key !== this.key) return;
+      if ('sitter' in built) found.push({ value, sitter: built.sitter });
+    }
+    this.nodes = found;
+  }
+
+  /** The person between the prepared ones; null when it is not of their kind. */
+  at(person: Person): Sitter | null {
+    const { dimension, nodes } = this;
+    if (dimension === null || nodes.length < 2) return null;
+    const value = person.changes[dimension];
+    if (value === undefined || keyWithout(person, dimension) !== this.key) return null;
+    const [least, most] = [nodes[0], nodes.at(-1)] as [BlendNode, BlendNode];
+    if (value < least.value || value > most.value) return null;
+    if (this.last?.value !== value) this.last = { value, sitter: blend(nodes, value) };
+    return this.last.sitter;
+  }
+}
