@@ -125,23 +125,27 @@ export function bodyPlaces(shape: BodyShape) {
     [`${name}_back`]: pick(half, [0, y, z[1] as number], { midline: true }),
     ...quarters(half, name, y, x, z),
   });
+  const upper = (half: TriangleMesh): Record<string, Placed> => ({
+    acromion: pick(half, seed.acromion),
+    deltoid: pick(half, seed.deltoid),
+    elbow: pick(half, seed.elbow),
+    ...ring(half, 'chest', chest, mm.chest_breadth / 2, [20, -210]),
+    bust: pick(half, [f.by(70, 80), chest, 25]),
+    ...ring(half, 'waist', waist, mm.waist_breadth / 2, [20, -200]),
+  });
+  const lower = (half: TriangleMesh): Record<string, Placed> => ({
+    hip_side: pick(half, [mm.hip_breadth_standing / 2, hip, -110]),
+    buttock: pick(half, [70, hip, -230], toward(BACK, 60)),
+    hip_front: pick(half, [60, hip, 10]),
+    ...quarters(half, 'hip', hip, mm.hip_breadth_standing / 2, [5, -225]),
+    crotch: pick(half, [0, f.y(mm.crotch_height), -110], { midline: true, reach: 70 }),
+    knee: pick(half, seed.knee),
+  });
   const on: Record<string, (half: TriangleMesh) => Record<string, Placed>> = {
-    top: (half) => ({
-      acromion: pick(half, seed.acromion),
-      deltoid: pick(half, seed.deltoid),
-      elbow: pick(half, seed.elbow),
-      ...ring(half, 'chest', chest, mm.chest_breadth / 2, [20, -210]),
-      bust: pick(half, [f.by(70, 80), chest, 25]),
-      ...ring(half, 'waist', waist, mm.waist_breadth / 2, [20, -200]),
-    }),
-    trousers: (half) => ({
-      hip_side: pick(half, [mm.hip_breadth_standing / 2, hip, -110]),
-      buttock: pick(half, [70, hip, -230], toward(BACK, 60)),
-      hip_front: pick(half, [60, hip, 10]),
-      ...quarters(half, 'hip', hip, mm.hip_breadth_standing / 2, [5, -225]),
-      crotch: pick(half, [0, f.y(mm.crotch_height), -110], { midline: true, reach: 70 }),
-      knee: pick(half, seed.knee),
-    }),
+    top: upper,
+    dress: upper,
+    trousers: lower,
+    tights: lower,
     hands: (half) => ({
       wrist: pick(half, seed.wrist),
       fingertip: pick(half, seed.fingertip, toward(DOWN, 8)),

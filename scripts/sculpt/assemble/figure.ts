@@ -1,10 +1,8 @@
-import { REGION } from '../../../src/sitter/types';
+import { CLOTHES, REGION } from '../../../src/sitter/types';
 import type { Asset, AssetMesh } from '../asset';
-import { clothes, hands } from '../body/clothes';
-import { figure } from '../body/figure';
+import { alwaysCovered, clothes, coveredBy, hands } from '../body/clothes';
 import { wholeBody } from '../body/parts';
 import { BODY_SHAPES } from '../body/shape';
-import { topOpening } from '../body/top';
 import type { Field } from '../field';
 import { skinGrid } from '../head/grid';
 import { type HeadParts, headParts } from '../head/parts';
@@ -22,34 +20,25 @@ import { hairMesh } from './hair';
 import { halved } from './halves';
 import { byte, sample } from './sampling';
 
-/** Skin this far below the neckline is never seen, mm. */
-const HIDDEN = 30;
-/** Skin this far below it must not show through the cloth either, mm. */
-const COVERED = 9;
-/** Skin nearer to the cloth's outside than this would show through once it is simplified, mm. */
-const CLOTH = 2.5;
-
 /** The person without clothes and hair: skin down to the chest, hands, eyes, brows and lashes. */
 export async function figureAsset(sex: Sex, detail: Detail): Promise<Asset> {
   const shape = SHAPES[sex];
   const body = BODY_SHAPES[sex];
   const parts = headParts(shape);
-  const cloth = wholeBody(clothes(body).top ?? []);
+  // Skin that some neckline shows is not in the dark of another one's cloth.
+  const sets = Object.values(clothes(body)).map(wholeBody);
+  const cloth: Field = (...p) => Math.max(...sets.map((set) => set(...p)));
   const places: Record<string, readonly [number, number]> = {};
 
   const face = await halved(
-    visibleSkin(
-      polygonise(parts.skin, skinGrid(shape, detail.fine)),
-      topOpening(figure(body)),
-      cloth,
-    ),
+    visibleSkin(polygonise(parts.skin, skinGrid(shape, detail.fine)), alwaysCovered(body)),
     detail.triangles.skin ?? detail.other,
     (half) => headPlaces(half, shape, parts.region),
     (half) => colourBorders(half, parts),
   );
   for (const [name, vertex] of Object.entries(face.places)) places[name] = [0, vertex];
   const skin: AssetMesh = {
-    ...skinMesh(face.mesh, parts, cloth),
+    ...skinMesh(face.mesh, parts, cloth, coveredBy(body)),
     coarse: face.coarse,
     ...bound(body, 'skin', face.mesh),
   };
@@ -76,14 +65,13 @@ export async function figureAsset(sex: Sex, detail: Detail): Promise<Asset> {
   };
 }
 
-/** The skin without what lies under the top, below its neckline. */
-function visibleSkin(mesh: TriangleMesh, aboveEdge: Field, cloth: Field): TriangleMesh {
+/** The skin without what lies under every set of clothes. */
+function visibleSkin(
+  mesh: TriangleMesh,
+  covered: (x: number, y: number, z: number) => boolean,
+): TriangleMesh {
   const { indices: I } = mesh;
-  const hidden = sample(mesh, ([x, y, z]) => {
-    if (y > -100) return 0;
-    const above = aboveEdge(x, y, z);
-    return above < -HIDDEN || (above < -COVERED && cloth(x, y, z) > -CLOTH) ? 1 : 0;
-  });
+  const hidden = sample(mesh, (p) => (covered(...p) ? 1 : 0));
   const kept: number[] = [];
   for (let t = 0; t < I.length; t += 3) {
     const triangle = [I[t], I[t + 1], I[t + 2]] as [number, number, number];
@@ -109,7 +97,12 @@ function colourBorders(half: TriangleMesh, parts: HeadParts): Float32Array[] {
   return columns.filter((column) => column.some((share) => share > 0));
 }
 
-function skinMesh(mesh: TriangleMesh, parts: HeadParts, cloth: Field): AssetMesh {
+function skinMesh(
+  mesh: TriangleMesh,
+  parts: HeadParts,
+  cloth: Field,
+  covered: ReturnType<typeof coveredBy>,
+): AssetMesh {
   const underCloth = openness(cloth, 1);
   return {
     ...mesh,
@@ -120,12 +113,16 @@ function skinMesh(mesh: TriangleMesh, parts: HeadParts, cloth: Field): AssetMesh
       return byte(y < -120 ? Math.min(own, underCloth(x, y, z, nx, ny, nz)) : own);
     }),
     regions: sample(mesh, ([x, y, z]) => REGION[parts.region(x, y, z)]),
-    masks: Object.fromEntries(
-      maskNames(parts).map((name) => [
+    masks: Object.fromEntries([
+      ...maskNames(parts).map((name) => [
         name,
         sample(mesh, ([x, y, z]) => byte(parts.masks(x, y, z)[name])),
       ]),
-    ),
+      ...CLOTHES.map((set) => [
+        `under-${set}`,
+        sample(mesh, (p) => byte(covered[set](...p) ? 1 : 0)),
+      ]),
+    ]),
   };
 }
 

@@ -59,6 +59,6 @@ export function figure(shape: BodyShape): Figure {
     acromion,
     cervicale,
     suprasternale,
-    cloth: by(2.5, 3),
+    cloth: by(3.2, 3.4),
   };
 }

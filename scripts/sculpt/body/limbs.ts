@@ -10,7 +10,7 @@ const along = (a: Vec3, b: Vec3, t: number): Vec3 => [
 ];
 
 /** A horizontal elliptical section about a point of the limb's axis. */
-const section = (c: Vec3, halfX: number, halfZ: number, n = 2): Station => ({
+export const section = (c: Vec3, halfX: number, halfZ: number, n = 2): Station => ({
   at: c[1],
   u: [c[0] - halfX, c[0] + halfX],
   v: [c[2] - halfZ, c[2] + halfZ],
@@ -18,7 +18,7 @@ const section = (c: Vec3, halfX: number, halfZ: number, n = 2): Station => ({
 });
 
 /** A loft along y from stations given from the top down, on the left; mirrored (see softAbs). */
-function limb(stations: readonly Station[], round: number, foot = 2): Field {
+export function limb(stations: readonly Station[], round: number, foot = 2): Field {
   const body = loft([...stations].reverse(), round);
   return (x, y, z) => body(y, softAbs(x, foot), z);
 }

@@ -1,75 +1,53 @@
-import type { Vec3 } from '../../../src/optics/types';
-import { curve, type Field, softAbs } from '../field';
+import { clamp, type Field, softAbs, step } from '../field';
 import type { Figure } from './figure';
 
-/** A point of the edge: turn from the front (degrees), and its height over the notch or its x. */
-type EdgePoint = { readonly turn: number } & ({ readonly height: number } | { readonly x: number });
+/**
+ * Openings seen from the front: half their breadth where they cross the shoulders, how far the
+ * edge lies over the notch of the neck in front, how far it sinks behind below its sides, and the
+ * exponent of the superellipse between (2 a round neck, near 1 a V). Sculptor's choices, mm.
+ */
+const SHAPES = {
+  scoop: { half: 84, front: -36, back: 9, exponent: 2.1 },
+  crew: { half: 73, front: -13, back: 7, exponent: 2.1 },
+  v: { half: 77, front: -92, back: 9, exponent: 1.12 },
+} as const;
+export type Neckline = keyof typeof SHAPES;
 
-/** Edges of the neck openings: a soft scoop for the woman, a crew neck for the man, mm. */
-const EDGES: Readonly<Record<'female' | 'male', readonly EdgePoint[]>> = {
-  female: [
-    { turn: 0, height: -45 },
-    { turn: 30, height: -40 },
-    { turn: 58, height: -4 },
-    { turn: 90, x: 92 },
-    { turn: 120, x: 78 },
-    { turn: 150, height: 40 },
-    { turn: 180, height: 38 },
-  ],
-  male: [
-    { turn: 0, height: -3 },
-    { turn: 32, height: 5 },
-    { turn: 62, height: 24 },
-    { turn: 92, x: 68 },
-    { turn: 120, x: 60 },
-    { turn: 152, height: 60 },
-    { turn: 180, height: 58 },
-  ],
-};
+/** Fall of the shoulders outside a neck opening. */
+const SLOPE = 0.36;
 
-const rad = (degrees: number): number => (degrees * Math.PI) / 180;
+/** Height of a surface's crest at a distance from the midline. */
+function crest(surface: Field, x: number, from: number): number {
+  let y = from;
+  const highest = (): boolean => {
+    for (let z = -190; z < -50; z += 4) if (surface(x, y, z) <= 0) return true;
+    return false;
+  };
+  while (!highest()) y -= 0.5;
+  return y;
+}
 
 /**
- * The edge of the neck opening, as a cone from a point inside the chest: seen from there every
- * part of chest, shoulders and nape lies square to the line of sight, so that the edge is well
- * placed all the way round. `surface` is what the cloth lies on; the edge meets it at the places
- * above. Returns the distance above the edge, mm (negative: cloth).
+ * Distance above the edge of a neck opening, mm (negative: cloth). Seen from the front the edge is
+ * a clean curve, whatever hollows of `surface` it crosses.
  */
-export function neckline(f: Figure, surface: Field): Field {
+export function neckline(f: Figure, surface: Field, style: Neckline): Field {
+  const { half, front, back, exponent: p } = SHAPES[style];
   const notch = f.suprasternale[1];
-  const centre: Vec3 = [0, notch - 95, -118];
-  /** Outermost point of the surface in a direction. */
-  const hit = (turn: number, elevation: number): Vec3 => {
-    const dx = Math.cos(elevation) * Math.sin(turn);
-    const dy = Math.sin(elevation);
-    const dz = Math.cos(elevation) * Math.cos(turn);
-    let t = 260;
-    while (t > 20 && surface(t * dx, centre[1] + t * dy, centre[2] + t * dz) > 0) t -= 0.5;
-    return [t * dx, centre[1] + t * dy, centre[2] + t * dz];
-  };
-  /** Elevation at which the edge is where it is wanted, found from above downwards. */
-  const elevationOf = (p: EdgePoint): number => {
-    const turn = rad(p.turn);
-    let e = rad(80);
-    for (; e > 0; e -= rad(0.2)) {
-      const [x, y] = hit(turn, e);
-      if ('x' in p ? x >= p.x : y <= notch + p.height) break;
-    }
-    return e;
-  };
-  const polar = EDGES[f.sex].map((p): [number, number] => [rad(p.turn), elevationOf(p)]);
-  const front = polar[1] as [number, number];
-  const back = polar[polar.length - 2] as [number, number];
-  // Mirrored neighbours beyond both ends keep the edge level at the midline.
-  const elevation = curve([[-front[0], front[1]], ...polar, [2 * Math.PI - back[0], back[1]]]);
+  const sides = crest(surface, half, notch + 90);
+  const deep = sides - notch - front;
+  // The front goes on to the shoulders' crest, past the hollows over the collar bones.
+  const behind = f.cervicale[2] + 2;
   return (x, y, z) => {
-    const dx = softAbs(x);
-    const dz = z - centre[2];
-    const r = Math.hypot(dx, dz);
-    const e = Math.atan2(y - centre[1], r);
-    const turn = Math.atan2(dx, dz);
-    const slope = (elevation(turn + 0.01) - elevation(turn - 0.01)) / 0.02;
-    const d = Math.hypot(r, y - centre[1]) * (e - elevation(turn));
-    return d / Math.hypot(1, slope / Math.max(0.3, Math.cos(e)));
+    const ax = softAbs(x, 0.5);
+    const drop = back + (deep - back) * step(behind, behind + 26, z);
+    const u = ax / half;
+    // Beyond the opening the shoulders slope down, and the edge's level with them.
+    const v = Math.max(0, sides - SLOPE * Math.max(0, ax - half) - y) / drop;
+    const q = (u ** p + v ** p) ** (1 / p);
+    // Over the length of the gradient; a rounded tip where a V's sides meet.
+    const k = Math.max(q, 0.05) ** (1 - p);
+    const slope = Math.hypot((k * u ** (p - 1)) / half, (k * v ** (p - 1)) / drop);
+    return clamp((1 - q) / Math.max(slope, 0.5 / half), -400, 400);
   };
 }

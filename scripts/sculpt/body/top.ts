@@ -1,11 +1,22 @@
-import { bell, type Field, smoothMax, smoothMin, softAbs, step } from '../field';
+import {
+  bell,
+  capsule,
+  type Field,
+  type Knot,
+  mix,
+  smoothMax,
+  smoothMin,
+  softAbs,
+  step,
+} from '../field';
+import { neckAndShoulders } from '../head/neck';
+import { SHAPES } from '../head/shape';
 import { bodyFolds, sleeveFolds } from './drape';
 import type { Figure } from './figure';
 import { sleeve } from './limbs';
 import { loft, type Station } from './loft';
-import { neckline } from './neckline';
+import { type Neckline, neckline } from './neckline';
 import { trunk } from './trunk';
-import { underlay } from './underlay';
 
 /** Height of the top's lower hem above the floor, mm. */
 export const topHem = (f: Figure): number => f.mm.crotch_height + f.by(78, 62);
@@ -14,11 +25,6 @@ export const topHem = (f: Figure): number => f.mm.crotch_height + f.by(78, 62);
 export const cuffEnd = (f: Figure): number => f.joints.wrist[1] + 6;
 /** Distance of the seams from hem and cuff, mm. */
 export const SEAM = 22;
-
-/** Thickness of the cloth where its edge can be seen, mm. */
-const THICK = 5.5;
-/** Depth of the gap that is left behind such an edge, mm. */
-const GAP = 28;
 
 /** How the cloth falls from the chest to the hem: looser than the waist beneath it. */
 function fall(f: Figure): Field {
@@ -62,69 +68,93 @@ function fall(f: Figure): Field {
   return (x, y, z) => body(y, x, z);
 }
 
-/** The top before its neck is cut: trunk, neck and sleeves under cloth. */
-function cloth(f: Figure, skin: Field, opening: Field): Field {
+/** How far under the skin a garment ends within its neck opening, mm. */
+const PLUG = 9;
+
+/** Shape of a garment for the upper body. */
+export interface Cut {
+  readonly neckline: Neckline;
+  /** Breadth of the band along the neck's edge, mm. */
+  readonly band: number;
+  /** Ends of the body: height of its hem over the floor, mm. */
+  readonly hem: number;
+  /** Surface that the body of the cloth falls along below the chest. */
+  readonly fall: Field;
+  /** More room in the sleeves than a top's, mm. */
+  readonly roomy: number;
+}
+
+/** What cloth near the neck lies on: the skin, with the pit of the neck bridged. */
+function underNeck(f: Figure): Field {
+  const skin = neckAndShoulders(SHAPES[f.sex]);
+  const [, notch, notchZ] = f.suprasternale;
+  const bridge: readonly [Knot, Knot] = [
+    [-26, notch - 6, notchZ - 8, 9],
+    [26, notch - 6, notchZ - 8, 9],
+  ];
+  return (x, y, z) => smoothMin(skin(x, y, z), capsule(x, y, z, bridge[0], bridge[1]), 12);
+}
+
+/** Distance above the edge of a neck opening, mm: negative where cloth covers. */
+export const opening = (f: Figure, style: Neckline): Field => neckline(f, underNeck(f), style);
+
+/** A garment of knitted cloth from neck to hem with sleeves; its edges are form, not colour. */
+export function garment(f: Figure, cut: Cut): Field {
   const body = trunk(f);
-  const drop = fall(f);
-  const arm = sleeve(f, (share) => f.cloth + f.by(4.5, 6) * Math.min(1, 1.6 * share));
+  const arm = sleeve(f, (share) => f.cloth + cut.roomy + f.by(4.2, 6) * Math.min(1, 1.6 * share));
   const folds = bodyFolds(f);
   const gathers = sleeveFolds(f);
+  const skin = underNeck(f);
+  const edge = neckline(f, skin, cut.neckline);
   const { shoulder } = f.joints;
-  const hem = f.y(topHem(f));
-  const nearNeck = f.suprasternale[1] - 170;
-  const inner = shoulder[0] - 90;
+  const hem = f.y(cut.hem);
+  const cuff = cuffEnd(f);
+  const nearNeck = f.suprasternale[1] - 150;
+  const inner = shoulder[0] - 96;
+  const pit = shoulder[1] - 60;
+  const cap = f.suprasternale[1] + 55;
   return (x, y, z) => {
     const ax = softAbs(x);
+    // At its neck the cloth lies on the skin and its hollows; farther down it bridges them.
+    const near = y > nearNeck;
+    const up = near ? edge(x, y, z) : -100;
     let d = body(x, y, z);
-    // Below the neckline the skin sinks away: from there on the body is this folder's own.
-    if (y > nearNeck) {
-      const up = opening(x, y, z);
-      if (up > -90) d = smoothMin(d, skin(x, y, z) + 80 * step(-4, -90, up), 30);
+    if (near) {
+      const bare = skin(x, y, z);
+      d = mix(bare, Math.min(d, bare), step(-4, -40, up));
     }
     d -= f.cloth;
-    if (y < shoulder[1]) d = smoothMin(d, drop(x, y, z), 30);
+    if (y < shoulder[1]) d = smoothMin(d, cut.fall(x, y, z), 30);
     if (y < hem + 60) d = smoothMax(d + 0.9 * bell(y - hem - SEAM, 2.2), hem - y, 3);
     if (ax > inner) {
       let s = arm(x, y, z);
       if (Math.abs(s) < 12) s -= gathers(x, y, z);
+      if (y < cuff + 40) s += 0.9 * bell(y - cuff - SEAM, 2.2);
       // Wide seam over the shoulder, narrow where the sleeve leaves the armpit.
-      d = smoothMin(d, s, 12 + 20 * step(shoulder[1] - 90, shoulder[1] - 10, y));
+      d = smoothMin(d, s, 10 + 34 * step(pit - 20, shoulder[1] + 20, y));
+      // The seam where the sleeve is set in, from the shoulder's point to the armpit.
+      if (y > pit && Math.abs(d) < 6) {
+        const seam = f.acromion[0] - 7 - 0.085 * (f.acromion[1] - y);
+        d += 0.9 * bell(ax - seam, 2) * step(pit, pit + 30, y);
+      }
     }
-    return Math.abs(d) < 12 && ax < shoulder[0]
-      ? d - folds(x, y, z) * step(shoulder[0], shoulder[0] - 14, ax)
-      : d;
+    if (Math.abs(d) < 12 && ax < shoulder[0])
+      d -= folds(x, y, z) * step(shoulder[0], shoulder[0] - 14, ax);
+    if (!near || d > 30) return d;
+    // A band that stands a little proud, with a shallow seam below it.
+    d -= 1.1 * step(-cut.band - 1.4, -cut.band + 1.4, up) - 0.7 * bell(up + cut.band + 1.4, 1.7);
+    // Within the opening the cloth ends a little under the skin, where nobody looks.
+    return smoothMax(d, Math.min(up, Math.max(skin(x, y, z) + PLUG, y - cap)), 2.4);
   };
 }
 
-/** Distance above the edge of the top's neck opening, mm; skin far below it is never seen. */
-export function topOpening(f: Figure): Field {
-  const body = trunk(f);
-  const skin = underlay(f);
-  return neckline(f, (x, y, z) => Math.min(body(x, y, z), skin(x, y, z)));
-}
+/** How a top is cut: a scoop for the woman, a crew neck for the man. */
+export const topCut = (f: Figure): Cut => ({
+  neckline: f.by('scoop', 'crew'),
+  band: f.by(9, 17),
+  hem: topHem(f),
+  fall: fall(f),
+  roomy: 0,
+});
 
-/** The top with its neck cut; all edges are rolled so that the border of the cloth is form. */
-export function top(f: Figure): Field {
-  const skin = underlay(f);
-  const opening = topOpening(f);
-  const whole = cloth(f, skin, opening);
-  const band = f.by(8, 19);
-  const rise = f.by(0.8, 1.2);
-  const nearNeck = f.suprasternale[1] - 90;
-  const floor = f.suprasternale[1] - 64;
-  const cuff = cuffEnd(f);
-  return (x, y, z) => {
-    let d = whole(x, y, z);
-    if (d > 30) return d;
-    if (y > nearNeck) {
-      const up = opening(x, y, z);
-      // A band that stands a little proud, with a shallow seam below it.
-      // Where the cloth stands off the skin it is thin at the edge, and the gap behind it is open.
-      const gap = Math.min(-d - THICK, d + GAP, up + GAP);
-      d += 0.8 * bell(up + band + 1, 1.6) - rise * step(-band - 1.5, -band + 1.5, up);
-      // The opening ends at a floor inside the chest, where nobody looks.
-      return smoothMax(smoothMax(d, gap, 2), Math.min(up, y - floor), 3.4);
-    }
-    return y < cuff + 40 ? d + 0.9 * bell(y - cuff - SEAM, 2.2) : d;
-  };
-}
+export const top = (f: Figure): Field => garment(f, topCut(f));
