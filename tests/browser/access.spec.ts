@@ -31,6 +31,18 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await expect(app.slip()).toBeVisible();
     expect(await findings(app), 'with a sheet open').toEqual([]);
     await app.closeSlips();
+    await app.press('Who sits');
+    await app.press('Nose and mouth');
+    await app.page.locator('[data-dimension="nose_breadth"]').waitFor();
+    expect(await findings(app), 'with the sitter being shaped').toEqual([]);
+    await app.value('Colour of the skin').click();
+    await expect(app.slip()).toBeVisible();
+    expect(await findings(app), 'with swatches open').toEqual([]);
+    await app.closeSlips();
+    await app.press('Light, room and kit');
+    await app.value('Strength of the hair light').waitFor();
+    expect(await findings(app), 'with the lights open').toEqual([]);
+    await app.press('Light, room and kit');
     await app.page.emulateMedia({ colorScheme: null });
   });
 }
@@ -145,15 +157,16 @@ for (const width of [360, 390]) {
         );
       expect(Math.max(...sizes), `handle ${letter}`).toBeGreaterThan(44 - ROUNDING);
     }
-    const small = await app.page.locator('button:visible').evaluateAll(
-      (buttons, least) =>
-        buttons
-          .filter((button) => button.matches('.do, .toggle'))
-          .filter((button) => button.getBoundingClientRect().height < least)
-          .map((button) => button.textContent),
-      44 - ROUNDING,
-    );
-    expect(small, 'acts lower than 44 pixels').toEqual([]);
+    const small = () =>
+      app.page.locator('button:visible').evaluateAll(
+        (buttons, least) =>
+          buttons
+            .filter((button) => button.matches('.do, .toggle'))
+            .filter((button) => button.getBoundingClientRect().height < least)
+            .map((button) => button.textContent),
+        44 - ROUNDING,
+      );
+    expect(await small(), 'acts lower than 44 pixels').toEqual([]);
 
     // A finger moves a handle, and the page does not scroll away below it.
     await app.handle('B').scrollIntoViewIfNeeded();
@@ -172,6 +185,23 @@ for (const width of [360, 390]) {
     await touch('touchEnd', x - 60);
     await expect.poll(async () => (await app.session()).pictures[1]?.standpoint).toBeLessThan(2.2);
     expect(await app.page.evaluate(() => window.scrollY)).toBe(scrolled);
+
+    // Somebody is shaped by a finger, the pictures in sight.
+    await app.press('Who sits');
+    await app.press('Nose and mouth');
+    const row = app.page.locator('[data-dimension="nose_breadth"]');
+    await row.getByRole('slider').scrollIntoViewIfNeeded();
+    const track = await row.locator('.dimension-track').boundingBox();
+    if (!track) throw new Error('no slider');
+    await app.page.touchscreen.tap(track.x + 0.8 * track.width, track.y + track.height / 2);
+    await expect
+      .poll(async () => (await app.session()).people[0].changes.nose_breadth ?? 0)
+      .toBeGreaterThan(40);
+    await expect(row.getByRole('button', { name: 'Nose breadth as measured' })).toBeVisible();
+    expect(await small(), 'acts of the panel lower than 44 pixels').toEqual([]);
+    const wall = await app.page.locator('.wall').boundingBox();
+    expect(wall?.y, 'the pictures stay at the top').toBeGreaterThan(-1);
+    expect(await app.page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
     await app.page.context().close();
   });
 }

@@ -63,6 +63,16 @@ const EDITS: readonly (readonly [what: string, edit: (app: App) => Promise<void>
     },
   ],
   ['light', (app) => app.type('Direction of the key light', '-30')],
+  ['hair light', (app) => app.type('Strength of the hair light', '0 %')],
+  ['gaze', (app) => app.choose('Where the eyes look', 'eyes straight ahead')],
+  [
+    'stance',
+    async (app) => {
+      await app.value('How the sitter stands').click();
+      await app.choose('Arms and hands', 'hands in the lap');
+      await app.closeSlips();
+    },
+  ],
   ['room', (app) => app.type('Backdrop, behind the eyes', '2 m')],
   ['print', (app) => app.type('Height of the print', '0.6 m')],
   ['move', (app) => app.type('Length of the move', '2')],
