@@ -8,6 +8,8 @@ export interface Course {
   readonly root: Point;
   /** Millimetres to go. */
   readonly length: number;
+  /** Height down to which it falls, mm; it then goes as far as that takes. */
+  readonly tip?: number;
   readonly steps: number;
   /** Height over the surface at a share of the way, mm. */
   readonly height: (t: number) => number;
@@ -17,7 +19,7 @@ export interface Course {
 
 /** Follows a flow over a surface. */
 export function follow(surface: Field, slope: number, flow: Flow, course: Course): PathPoint[] {
-  const { root, length, steps, height, stray = () => 0 } = course;
+  const { root, length, tip, steps, height, stray = () => 0 } = course;
   let foot = settle(surface, root, 0, slope);
   const path: PathPoint[] = [];
   for (let i = 0; i <= steps; i++) {
@@ -28,7 +30,13 @@ export function follow(surface: Field, slope: number, flow: Flow, course: Course
       normal,
     });
     const along = heading(flow(at), normal, stray(i / steps));
-    const stride = length / steps;
+    // What falls has as far to go as it stands above its tip, and farther where it runs level; its
+    // steps grow, since it bends most near the root.
+    const share = (2 * (i + 2)) / ((steps - i) * (steps + i + 3));
+    const stride =
+      tip === undefined
+        ? length / steps
+        : ((at[1] - tip) / Math.max(0.8, -along[1])) * Math.min(1, share);
     foot = settle(
       surface,
       [at[0] + along[0] * stride, at[1] + along[1] * stride, at[2] + along[2] * stride],

@@ -1,6 +1,6 @@
 import { bell, mix, type Point, step } from '../field';
 import type { HeadShape } from '../head/shape';
-import { chance, RibbonBuilder, type Ribbons } from '../ribbons';
+import { chance, type PathPoint, RibbonBuilder, type RibbonLook, type Ribbons } from '../ribbons';
 import { CAP_SLOPE, type Cap } from './cap';
 import { alongHairline, type Flow, follow, onSurface, ragged, spread } from './flow';
 import { HAIR_CENTRE } from './hairline';
@@ -21,6 +21,8 @@ export interface Growth {
   readonly count: number;
   /** No hair grows where this is below 6. */
   readonly length: Rule;
+  /** Height to which it falls, instead of a length. */
+  readonly tip?: Rule;
   /** Height of the middle and the tip over what it lies on. */
   readonly rise: Rule;
   /** Further height of the tip. */
@@ -35,6 +37,9 @@ export interface Growth {
   readonly curl?: Rule;
 }
 
+/** No piece of a hair is longer, mm. */
+const LONGEST_STEP = 62;
+
 /** Grows the hairs of one head. */
 export class Groom {
   readonly builder = new RibbonBuilder();
@@ -44,6 +49,8 @@ export class Groom {
     shape: HeadShape,
     private readonly scalp: Cap,
     private readonly flow: Flow,
+    /** Where hair may be; one that strays elsewhere is not drawn. */
+    private readonly allowed: (at: Point) => boolean = () => true,
   ) {
     const [, sy, sz] = shape.scale;
     this.centre = [0, HAIR_CENTRE[1] * sy, HAIR_CENTRE[2] * sz];
@@ -102,7 +109,7 @@ export class Groom {
         stray: (t) => aside * (1 - 0.7 * t),
       });
       const width = mix(0.08, 0.15, chance(i, 25));
-      this.builder.add(path, {
+      this.add(path, {
         width: (t) => width * (1 - 0.8 * t),
         shade: () => 1,
         roundness: 0,
@@ -124,7 +131,7 @@ export class Groom {
         height: (t) => 0.4 + lift * Math.sin(Math.PI * t * mix(0.5, 1, chance(i, 33))),
         stray: () => 0.9 * (chance(i, 32) - 0.5),
       });
-      this.builder.add(path, {
+      this.add(path, {
         width: (t) => 0.12 * (1 - 0.7 * t),
         shade: () => 1.05,
         roundness: 0,
@@ -135,6 +142,15 @@ export class Groom {
 
   build(): Ribbons {
     return this.builder.build();
+  }
+
+  /** Draws a hair unless it strays, or jumps from one fold of the surface to another. */
+  private add(path: readonly PathPoint[], look: RibbonLook): void {
+    const jumps = path.some(({ at }, i) => {
+      const before = path[i - 1]?.at ?? at;
+      return Math.hypot(at[0] - before[0], at[1] - before[1], at[2] - before[2]) > LONGEST_STEP;
+    });
+    if (!jumps && path.every(({ at }) => this.allowed(at))) this.builder.add(path, look);
   }
 
   private root(i: number, direction: Point): Root {
@@ -162,12 +178,13 @@ export class Groom {
     const path = follow(this.scalp.bed, CAP_SLOPE, this.flow, {
       root: root.at,
       length,
+      ...(growth.tip && { tip: growth.tip(root) }),
       steps: growth.steps,
       height: (t) => 0.12 + rise * step(0, 0.35, t) + 0.25 * bell(t - 0.5, 0.2) + lift * t * t,
       stray: (t) => stray + curl * t * t,
     });
     const full = growth.width(root);
-    this.builder.add(path, {
+    this.add(path, {
       width: (t) => full * mix(look.narrow, 1, step(0, 0.25, t)) * mix(1, 0.75, step(0.7, 1, t)),
       shade: (t) => look.tone * mix(0.88, 1, step(0, 0.3, t)),
       sheer: look.sheer,
