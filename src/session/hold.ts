@@ -73,11 +73,12 @@ function drawnOutline(eye: Eye, sitter: Sitter): Outline | null {
     if (substance !== 'skin') continue;
     for (let i = 0; i < regions.length; i++) {
       const region = regions[i];
-      if (region !== REGION.face && region !== REGION.scalp) continue;
+      // The edge between face and neck runs under the chin, so its lowest point may lie on either.
+      if (region !== REGION.face && region !== REGION.scalp && region !== REGION.neck) continue;
       const y = positions[3 * i + 1] ?? 0;
       const z = positions[3 * i + 2] ?? 0;
       const height = rise(y, z);
-      if (height > top) top = height;
+      if (height > top && region !== REGION.neck) top = height;
       else if (height < bottom) {
         const x = positions[3 * i] ?? 0;
         const squared = (x - menton[0]) ** 2 + (y - menton[1]) ** 2 + (z - menton[2]) ** 2;
