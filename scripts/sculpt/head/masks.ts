@@ -48,8 +48,8 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
     const ex = Math.abs(X) - pupil;
     const gap = Math.abs(ex) < 22 && Math.abs(Y) < 16 && Z > -26 ? opening.distance(ex, Y) : 9;
     const upper = Y > opening.lower(clamp(ex, opening.inner, opening.outer)) + 3 ? 1 : 0;
-    const cheek = bell(Math.hypot(ax - 43, y + 29, z + 14), 15) * 0.6;
-    const tip = bell(Math.hypot(ax, y + 29, z - 33), 11) * 0.4;
+    const cheek = bell(Math.hypot(ax - 41, y + 32, z + 10), 17) * 0.75;
+    const tip = bell(Math.hypot(ax, y + 29, z - 33), 12) * 0.5;
     const ear = ax > 74 && y > -60 && z < -66 ? 0.5 * step(73, 82, ax) : 0;
     const chin = bell(Math.hypot(ax, y + 93, z - 11), 12) * 0.15;
     return {

@@ -65,18 +65,18 @@ export function mouth(shape: HeadShape): Mouth {
     // The cupid's bow: the middle of the upper lip hangs a little over the lower.
     const bow = 0.5 * bell(ax, 4.5);
     const up =
-      profile(q / upper, 1.8 + bow, mix(3.2, 3.1, f) + bow, 1.5) *
+      profile(q / upper, 1.8 + bow, mix(3, 2.9, f) + bow, 1.5) *
       (q > upper ? bell(q - upper, 3.6) : 1);
     const below = -q / lower;
     const low2 =
-      profile(below, 1.9, 4.3 - 0.4 * bell(ax, 3), 1.7) * (below > 1 ? bell(-q - lower, 3.6) : 1);
+      profile(below, 1.9, 4 - 0.4 * bell(ax, 3), 1.7) * (below > 1 ? bell(-q - lower, 3.6) : 1);
     const side = step(-0.9, 0.9, q);
     const middle = step(29, 10, ax);
     const end = step(29, 15, ax);
     let h =
       fullness * end * (up * side * mix(0.6, 1, middle) + low2 * (1 - side) * mix(0.5, 1, middle));
     // The parting: a rounded furrow wide enough for the net to resolve.
-    h -= mix(0.9, 1.15, middle) * bell(q, mix(1, 0.85, middle)) * step(27.8, 22, ax);
+    h -= mix(0.9, 1.15, middle) * bell(q, mix(1, 0.85, middle)) * step(27.2, 20, ax);
     // The corner tucks in a little.
     h -= 0.8 * bell(Math.hypot(ax - 27.6, (y - line(26)) * 0.8), 3);
     return h;

@@ -75,8 +75,8 @@ export function neckAndShoulders(shape: HeadShape): Field {
     // Larynx.
     neck = smoothMin(
       neck,
-      ellipsoid(x, y, z, 0, mix(-150, -136, f), mix(-57, -58, f), 11, 18, 12),
-      24,
+      ellipsoid(x, y, z, 0, mix(-143, -136, f), mix(-62.5, -59.5, f), 9, mix(15, 17, f), 12),
+      16,
     );
     if (y > notch + 130) return neck;
     let body = torso(x, y, z);

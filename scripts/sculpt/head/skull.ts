@@ -31,6 +31,8 @@ export function skull(shape: HeadShape): Field {
   const bowl = cranium(shape);
   const back = mix(0, 2, f);
   const brow = tube([
+    // From beyond the midline, so that no end shows between the brows.
+    [-7, 24, 6.2 - back, mix(5.8, 4.8, f)],
     [3, 24, 6.4 - back, mix(5.8, 4.8, f)],
     [14, 24, 4.8 - back, mix(6.2, 5, f)],
     [27, 25, 0.8 - 0.7 * back, mix(6.4, 5.2, f)],
