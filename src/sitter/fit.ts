@@ -7,7 +7,7 @@ import type { DimensionName, Dimensions } from './types';
 export type More = Partial<Record<DimensionName, number>>;
 
 /** Sizes closer than this are equal, metres. */
-const TOLERANCE = 1e-4;
+const TOLERANCE = 4e-5;
 const TRUNK = [
   'chest_breadth',
   'chest_depth',
@@ -19,10 +19,20 @@ const TRUNK = [
 ] as const satisfies readonly ClothedDimension[];
 const EAR = ['ear_breadth', 'ear_protrusion'] as const;
 
-/** Adds to `more` what a measure lacks; true when it lacks nothing. */
-function correct(name: DimensionName, missing: number, more: More): boolean {
+/** What was missing before the last correction, and that correction, metres. */
+export type Steps = Map<DimensionName, { readonly missing: number; readonly step: number }>;
+
+/**
+ * Adds to `more` what a measure lacks, by as much as the last correction answered (secant); true
+ * when it lacks nothing.
+ */
+function correct(name: DimensionName, missing: number, more: More, steps: Steps): boolean {
   if (Math.abs(missing) < TOLERANCE) return true;
-  more[name] = (more[name] ?? 0) + 1000 * missing;
+  const last = steps.get(name);
+  const answer = last ? (last.missing - missing) / last.step : 1;
+  const step = missing / (answer > 0.3 ? Math.min(answer, 2) : 1);
+  steps.set(name, { missing, step });
+  more[name] = (more[name] ?? 0) + 1000 * step;
   return false;
 }
 
@@ -32,17 +42,20 @@ export function fitTrunk(
   asked: Dimensions,
   ease: Readonly<Record<ClothedDimension, number>>,
   more: More,
+  steps: Steps,
 ): boolean {
   const now = clothedExtents(figure);
   return TRUNK.map((name) =>
-    correct(name, asked[name] / 1000 - (now[name] - ease[name]), more),
+    correct(name, asked[name] / 1000 - (now[name] - ease[name]), more, steps),
   ).every(Boolean);
 }
 
 /** Corrects the ears' breadth and protrusion; true when they measure what was asked. */
-export function fitEars(figure: Figure, asked: Dimensions, more: More): boolean {
+export function fitEars(figure: Figure, asked: Dimensions, more: More, steps: Steps): boolean {
   const now = earExtents(figure);
-  return EAR.map((name) => correct(name, asked[name] / 1000 - now[name], more)).every(Boolean);
+  return EAR.map((name) => correct(name, asked[name] / 1000 - now[name], more, steps)).every(
+    Boolean,
+  );
 }
 
 /** Up to this height over the floor a foot gives way to stand on it, metres. */

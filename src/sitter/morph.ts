@@ -1,7 +1,7 @@
 import type { Vec3 } from '../optics/types';
 import { type Control, controlsOf, type Person } from './controls';
 import { type ClothedDimension, clothedExtents, type Figure } from './extents';
-import { fitEars, fitNeck, fitTrunk, type More, settle } from './fit';
+import { fitEars, fitNeck, fitTrunk, type More, type Steps, settle } from './fit';
 import { landmarksFor } from './landmarks';
 import { levelPeaks } from './peaks';
 import { type Place, positionAt, type Sculpture } from './sculpture';
@@ -113,6 +113,7 @@ export function morph(sculpture: Sculpture, person: Person): readonly Float32Arr
   const figure = asFigure(sculpture, out);
   const skin = sculpture.landmarks.menton[0];
   const more: More = {};
+  const steps: Steps = new Map();
   const coefficients = (): Coefficients =>
     coefficientsFor(
       rig.warp,
@@ -128,13 +129,13 @@ export function morph(sculpture: Sculpture, person: Person): readonly Float32Arr
   // First what has to be measured and corrected, until it measures what was asked.
   for (let round = 0; round < ROUNDS; round++) {
     warp(coefficients(), skin, rig.ears);
-    if (fitEars(figure, person.dimensions, more)) break;
+    if (fitEars(figure, person.dimensions, more, steps)) break;
   }
   for (let round = 0; round < ROUNDS; round++) {
     const k = coefficients();
     for (const m of cloth) warp(k, m);
     settle(figure, person.dimensions);
-    if (fitTrunk(figure, person.dimensions, rig.ease, more)) break;
+    if (fitTrunk(figure, person.dimensions, rig.ease, more, steps)) break;
   }
   const k = coefficients();
   for (const m of every((substance) => !CLOTH.has(substance) && substance !== 'eye')) warp(k, m);
