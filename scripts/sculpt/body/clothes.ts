@@ -4,6 +4,7 @@ import { axis, type Grid, mirroredAxis } from '../nets';
 import { dress, dressCut, dressHem } from './dress';
 import { type Figure, figure } from './figure';
 import { handsAndWrists } from './hand';
+import { jacket, jacketHem } from './jacket';
 import { arm } from './limbs';
 import { type BodyPart, cells } from './parts';
 import type { BodyShape } from './shape';
@@ -51,6 +52,30 @@ const knitted = (f: Figure): BodyPart => ({
   grid: garmentGrid(f, topHem(f), 3.8),
 });
 
+function tailored(f: Figure): BodyPart {
+  const notch = f.suprasternale[1];
+  const hem = f.y(jacketHem(f));
+  const cuff = f.joints.wrist[1];
+  return {
+    name: 'outer',
+    substance: 'outer',
+    field: jacket(f),
+    grid: {
+      x: mirroredAxis(f.mm.bideltoid_breadth / 2 + 70, cells(4.2, 2.2, [[0, 135]])),
+      y: axis(
+        Math.min(hem, cuff) - 20,
+        notch + 130,
+        cells(4.2, 2.2, [
+          [notch - 95, 180],
+          [hem, 6],
+          [cuff + 20, 8],
+        ]),
+      ),
+      z: axis(-290, 85, cells(4.2, 2.2, [[-60, 125]])),
+    },
+  };
+}
+
 const trouserLegs = (f: Figure): BodyPart => ({
   name: 'trousers',
   substance: 'trousers',
@@ -78,7 +103,7 @@ export function clothes(shape: BodyShape): Readonly<Record<Clothes, readonly Bod
   const f = figure(shape);
   return {
     top: [knitted(f), trouserLegs(f), pairOfShoes(f)],
-    jacket: [knitted(f), trouserLegs(f), pairOfShoes(f)],
+    jacket: [knitted(f), tailored(f), trouserLegs(f), pairOfShoes(f)],
     dress: [
       { name: 'dress', substance: 'top', field: dress(f), grid: garmentGrid(f, dressHem(f), 4.4) },
       { name: 'tights', substance: 'trousers', field: tights(f), grid: legGrid(f, 60) },

@@ -59,7 +59,6 @@ export const dressCut = (f: Figure): Cut => ({
   band: 11,
   hem: dressHem(f),
   fall: skirtFall(f),
-  roomy: 0,
 });
 
 export const dress = (f: Figure): Field => garment(f, dressCut(f));

@@ -17,7 +17,7 @@ export type Neckline = keyof typeof SHAPES;
 const SLOPE = 0.36;
 
 /** Height of a surface's crest at a distance from the midline. */
-function crest(surface: Field, x: number, from: number): number {
+export function crest(surface: Field, x: number, from: number): number {
   let y = from;
   const highest = (): boolean => {
     for (let z = -190; z < -50; z += 4) if (surface(x, y, z) <= 0) return true;

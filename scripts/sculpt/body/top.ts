@@ -80,12 +80,10 @@ export interface Cut {
   readonly hem: number;
   /** Surface that the body of the cloth falls along below the chest. */
   readonly fall: Field;
-  /** More room in the sleeves than a top's, mm. */
-  readonly roomy: number;
 }
 
 /** What cloth near the neck lies on: the skin, with the pit of the neck bridged. */
-function underNeck(f: Figure): Field {
+export function underNeck(f: Figure): Field {
   const skin = neckAndShoulders(SHAPES[f.sex]);
   const [, notch, notchZ] = f.suprasternale;
   const bridge: readonly [Knot, Knot] = [
@@ -101,7 +99,7 @@ export const opening = (f: Figure, style: Neckline): Field => neckline(f, underN
 /** A garment of knitted cloth from neck to hem with sleeves; its edges are form, not colour. */
 export function garment(f: Figure, cut: Cut): Field {
   const body = trunk(f);
-  const arm = sleeve(f, (share) => f.cloth + cut.roomy + f.by(4.2, 6) * Math.min(1, 1.6 * share));
+  const arm = sleeve(f, (share) => f.cloth + f.by(4.2, 6) * Math.min(1, 1.6 * share));
   const folds = bodyFolds(f);
   const gathers = sleeveFolds(f);
   const skin = underNeck(f);
@@ -154,7 +152,6 @@ export const topCut = (f: Figure): Cut => ({
   band: f.by(9, 17),
   hem: topHem(f),
   fall: fall(f),
-  roomy: 0,
 });
 
 export const top = (f: Figure): Field => garment(f, topCut(f));
