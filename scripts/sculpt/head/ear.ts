@@ -51,14 +51,14 @@ export function ear(shape: HeadShape): Ear {
     const bowl = w + 0.4 - 0.0015 * (u - 12) * (u - 12);
     let d = smoothMax(ellipsoid(u, v, 0, 17.7, 5, 0, 15.4, 25.5, 1e3), Math.abs(bowl) - 1.6, 2);
     d = smoothMin(d, ellipsoid(u, v, w, 12.4, -19.8, -1.6, 8.4, 9.8, 4.6), 7);
-    d = joinTube(d, antihelix, u, v, w - 0.2, 3.2);
-    d = joinTube(d, crus, u, v, w - 0.2, 3.2);
-    d = smoothMax(d, -ellipsoid(u, v, w, 13.5, -2.5, 4.2, 8.6, 10.5, 8.6), 2.4);
+    d = joinTube(d, antihelix, u, v, w - 0.2, 4.2);
+    d = joinTube(d, crus, u, v, w - 0.2, 4.2);
+    d = smoothMax(d, -ellipsoid(u, v, w, 13.5, -2.5, 4.2, 8.6, 10.5, 8.6), 4);
     d = smoothMin(d, ellipsoid(u, v, w, 13, -3, -6.6, 14.5, 16, 5), 2.2);
-    d = smoothMax(d, -ellipsoid(u, v, w, 11.8, -3, 3.4, 6.6, 8.2, 6.6), 2.4);
-    d = joinTube(d, helix, u, v, w, 1.8);
-    d = smoothMin(d, ellipsoid(u, v, w, 3.4, -4, 2.8, 3, 6, 4), 2.8);
-    d = smoothMin(d, ellipsoid(u, v, w, 12.5, -14.7, 2.2, 4.6, 3, 3), 2.6);
+    d = smoothMax(d, -ellipsoid(u, v, w, 11.8, -3, 3.4, 6.8, 8.4, 6.8), 4);
+    d = joinTube(d, helix, u, v, w, 2.8);
+    d = smoothMin(d, ellipsoid(u, v, w, 3.8, -4, 3, 3.2, 5.4, 3.8), 3);
+    d = smoothMin(d, ellipsoid(u, v, w, 13.4, -14.4, 1.8, 4.6, 3, 2.8), 4);
     return d;
   };
   const toLocal = (ax: number, y: number, z: number): [number, number, number] => {
@@ -78,7 +78,7 @@ export function ear(shape: HeadShape): Ear {
     if (Math.hypot(u - 16, v - 1, w) > 50) return d0;
     let d = smoothMin(d0, ellipsoid(u, v, w, 9, -1, -9, 10, 20, 10), 7);
     d = smoothMin(d, distance(u, v, w), 4);
-    return smoothMax(d, -ellipsoid(u, v, w, 6.6, -5, 0.4, 2.9, 3.9, 4.6), 3);
+    return smoothMax(d, -ellipsoid(u, v, w, 5.8, -4.8, -0.6, 2.3, 3.3, 5), 2.6);
   };
   return { toLocal, toWorld, distance, join };
 }

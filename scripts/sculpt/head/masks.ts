@@ -35,7 +35,7 @@ export function skinMasks(shape: HeadShape): (x: number, y: number, z: number) =
     if (z > 5 && ax < 16) return step(1.2, 0.2, nostrilAt(ax, y, z));
     if (ax < 55) return 0;
     const [u, v, w] = toLocal(ax, y, z);
-    return step(1.25, 0.9, Math.hypot((u - 7.4) / 2.7, (v + 5.4) / 3.5)) * step(0, -2.5, w);
+    return step(1.25, 0.9, Math.hypot((u - 5.8) / 2.4, (v + 4.8) / 3.4)) * step(0, -2.5, w);
   };
   const eyebrow = brow(shape);
   const covered = hairline(shape);

@@ -63,14 +63,14 @@ export function mouth(shape: HeadShape): Mouth {
     const upper = Math.max(t - m, 2);
     const lower = Math.max(m - b, 2);
     // The cupid's bow: the middle of the upper lip hangs a little over the lower.
-    const bow = 0.5 * bell(ax, 4.5);
+    const bow = 0.25 * bell(ax, 4.5);
     const up =
       profile(q / upper, 1.8 + bow, mix(3, 2.9, f) + bow, 1.5) *
       (q > upper ? bell(q - upper, 3.6) : 1);
     const below = -q / lower;
     const low2 =
       profile(below, 1.9, 4 - 0.4 * bell(ax, 3), 1.7) * (below > 1 ? bell(-q - lower, 3.6) : 1);
-    const side = step(-0.9, 0.9, q);
+    const side = step(-1.1, 1.1, q);
     const middle = step(29, 10, ax);
     const end = step(29, 15, ax);
     let h =

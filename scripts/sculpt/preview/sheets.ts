@@ -69,6 +69,16 @@ export const SHEETS: Readonly<Record<string, Sheet>> = {
       view(0, 0, 900, 36, [12, -38, 8]),
     ],
   },
+  ear: {
+    width: 1500,
+    height: 640,
+    columns: 3,
+    views: [
+      view(0, 0, 900, 42, [78, -12, -92]),
+      view(40, 0, 900, 42, [78, -12, -92]),
+      view(85, 4, 900, 42, [80, -12, -92]),
+    ],
+  },
   bust: {
     width: 1400,
     height: 800,
