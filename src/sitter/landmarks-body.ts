@@ -16,7 +16,7 @@ export const STANCE = {
   upperArm: direction(0.122, -1, -0.03),
   forearm: direction(0.085, -1, 0.24),
   /** Wrist to middle fingertip over hand length: fingers at ease bend towards the palm. */
-  hand: [-0.295, -0.878, 0.092] as Vec3,
+  hand: [-0.32, -0.894, 0.092] as Vec3,
   /** Knee sideways over hip breadth, and its depth before the acromion, mm. */
   kneeOut: 0.28,
   kneeForward: 70,

@@ -122,9 +122,13 @@ export function hands(shape: BodyShape): readonly BodyPart[] {
       substance: 'skin',
       field: handsAndWrists(f, arm(f)),
       grid: {
-        x: axis(wrist[0] - 85, wrist[0] + 75, () => 1.6),
-        y: axis(wrist[1] - f.mm.hand_length - 30, wrist[1] + 60, () => 1.6),
-        z: axis(wrist[2] - 90, wrist[2] + 110, () => 1.6),
+        x: axis(wrist[0] - 90, wrist[0] + 75, () => 1.4),
+        y: axis(
+          wrist[1] - f.mm.hand_length - 30,
+          wrist[1] + 60,
+          cells(2.2, 1.3, [[wrist[1] - 130, 75]]),
+        ),
+        z: axis(wrist[2] - 90, wrist[2] + 110, () => 1.5),
       },
     },
   ];

@@ -1,6 +1,17 @@
 import type { Vec3 } from '../../../src/optics/types';
+import { cross, dot, unit } from '../../../src/sitter/quaternion';
 import { HAND_AXES, HAND_LENGTH } from '../../../src/sitter/skeleton';
-import { capsule, ellipsoid, type Field, type Knot, smoothMax, smoothMin, softAbs } from '../field';
+import {
+  bell,
+  capsule,
+  ellipsoid,
+  type Field,
+  type Knot,
+  smoothMax,
+  smoothMin,
+  softAbs,
+  step,
+} from '../field';
 import type { Figure } from './figure';
 
 /** One finger: place across the palm (mm at hand length 180), lengths of its phalanges, radii. */
@@ -20,10 +31,10 @@ interface Finger {
  * segment tables (middle finger 0.44 of the hand), the curl that of a hand at rest.
  */
 const FINGERS: readonly Finger[] = [
-  { knuckle: [92, 29, -4], phalanges: [40, 24, 17], radius: 8.9, bend: [20, 26, 14], spread: 3 },
-  { knuckle: [95, 9.5, -6], phalanges: [44, 27, 18], radius: 9.1, bend: [24, 30, 16], spread: 0.5 },
-  { knuckle: [90, -10, -5], phalanges: [41, 26, 18], radius: 8.6, bend: [28, 33, 18], spread: -1 },
-  { knuckle: [82, -28, -2], phalanges: [32, 20, 16], radius: 7.6, bend: [32, 34, 18], spread: -2 },
+  { knuckle: [92, 29, -4], phalanges: [41, 25, 19], radius: 8.9, bend: [17, 24, 12], spread: 3 },
+  { knuckle: [95, 9.5, -6], phalanges: [45, 28, 20], radius: 9.1, bend: [21, 28, 14], spread: 0.5 },
+  { knuckle: [90, -10, -5], phalanges: [42, 27, 20], radius: 8.6, bend: [26, 31, 15], spread: -1 },
+  { knuckle: [82, -28, -2], phalanges: [33, 20, 18], radius: 7.5, bend: [30, 32, 16], spread: -2 },
 ];
 
 const rad = (deg: number) => (deg * Math.PI) / 180;
@@ -34,16 +45,16 @@ function fingerKnots(finger: Finger): Knot[] {
   const knots: Knot[] = [[knuckle[0], knuckle[1], knuckle[2], radius * 1.12]];
   let at = knuckle;
   let angle = 0;
-  const taper = [0.98, 0.9, 0.78];
+  const taper = [0.93, 0.84, 0.72];
   phalanges.forEach((length, i) => {
     angle += rad(bend[i] ?? 0);
     const reach = i === 2 ? length - radius * 0.76 : length;
-    const step: Vec3 = [
+    const way: Vec3 = [
       reach * Math.cos(angle) * Math.cos(rad(spread)),
       reach * Math.cos(angle) * Math.sin(rad(spread)),
       reach * Math.sin(angle),
     ];
-    at = [at[0] + step[0], at[1] + step[1], at[2] + step[2]];
+    at = [at[0] + way[0], at[1] + way[1], at[2] + way[2]];
     knots.push([at[0], at[1], at[2], radius * (taper[i] ?? 1)]);
   });
   return knots;
@@ -98,35 +109,73 @@ const THUMB: readonly Knot[] = [
   [106, 53, 25, 7.6],
 ];
 
-/** Distance to the hand in its own axes, mm at hand length 180; breadth scaled by `wide`. */
+/** Root, half breadth and length of a nail over the fingertip's radius; height of its plate, mm. */
+const NAIL = { root: 0.75, half: 0.74, length: 1.6, height: 0.35 } as const;
+
+/**
+ * Relief of a nail's plate, mm, over the surface of a finger whose last bone runs from `a` to `b`
+ * with its back towards `back`.
+ */
+function nail(a: Knot, b: Knot, back: Vec3): Field {
+  const along = unit([b[0] - a[0], b[1] - a[1], b[2] - a[2]]);
+  const across = unit(cross(along, back));
+  const up = cross(across, along);
+  const r = b[3];
+  return (x, y, z) => {
+    const p: Vec3 = [x - b[0], y - b[1], z - b[2]];
+    if (dot(p, p) > 9 * r * r || dot(p, up) < 0) return 0;
+    // From the root behind the tip's centre to the free edge in front of it.
+    const t = dot(p, along) / r + NAIL.root;
+    const w = Math.abs(dot(p, across) / r);
+    const edge = Math.max(
+      w - NAIL.half * (1 - 0.1 * t * t),
+      t - NAIL.length,
+      -t - 0.2 * (NAIL.half - w),
+    );
+    return NAIL.height * step(0.06, -0.1, edge) - 0.35 * bell(edge - 0.1, 0.1);
+  };
+}
+
+/** A finger from its knuckle: three bones, a little broader at the joints, and a nail. */
+function fingerForm(knots: readonly Knot[], back: Vec3): Field {
+  const [k0, k1, k2, k3] = knots as [Knot, Knot, Knot, Knot];
+  const plate = nail(k2, k3, back);
+  return (a, b, c) => {
+    let g = capsule(a, b, c, k0, k1);
+    g = smoothMin(g, capsule(a, b, c, k1, k2), 4);
+    g = smoothMin(g, capsule(a, b, c, k2, k3), 4);
+    // The first joint is bony; behind it the skin lies in faint creases.
+    const joint = Math.hypot(a - k1[0], b - k1[1], c - k1[2]);
+    g = smoothMin(g, joint - k1[3], 5);
+    return Math.abs(g) < 4 ? g - plate(a, b, c) : g;
+  };
+}
+
+/** Distance to the hand in its own axes, mm at hand length 180. */
 function handForm(): Field {
-  const fingers = FINGERS.map(fingerKnots);
+  const knots = FINGERS.map(fingerKnots);
+  const fingers = knots.map((k) => fingerForm(k, [0.3, 0, -1]));
+  const thumb = fingerForm(THUMB, [0.2, 0.75, -0.6]);
   return (a, b, c) => {
     // Wrist and palm: fan of metacarpals under a padded slab.
-    let d = ellipsoid(a, b, c, 0, 1, -1, 34, 26, 17);
-    for (const knots of fingers) {
-      const k = knots[0] as Knot;
+    let d = ellipsoid(a, b, c, 0, 1, -1, 38, 25, 16.5);
+    for (const [k] of knots as [Knot][]) {
       const root: Knot = [16, k[1] * 0.52, -3, 12];
-      d = smoothMin(d, capsule(a, b, c, root, [k[0] - 4, k[1] * 0.98, k[2] + 2, 10.6]), 10);
+      d = smoothMin(d, capsule(a, b, c, root, [k[0] - 4, k[1] * 0.98, k[2] + 2, 10.4]), 10);
     }
     d = smoothMin(d, ellipsoid(a, b, c, 42, 19, 8, 34, 15, 12), 10); // ball of the thumb
     d = smoothMin(d, ellipsoid(a, b, c, 46, -20, 7, 38, 13, 11), 10); // little finger's ball
-    let t = capsule(a, b, c, THUMB[0] as Knot, THUMB[1] as Knot);
-    t = smoothMin(t, capsule(a, b, c, THUMB[1] as Knot, THUMB[2] as Knot), 4);
-    t = smoothMin(t, capsule(a, b, c, THUMB[2] as Knot, THUMB[3] as Knot), 4);
-    d = smoothMin(d, t, 14);
-    let all = Number.POSITIVE_INFINITY;
-    fingers.forEach((knots) => {
-      let g = capsule(a, b, c, knots[0] as Knot, knots[1] as Knot);
-      g = smoothMin(g, capsule(a, b, c, knots[1] as Knot, knots[2] as Knot), 3);
-      g = smoothMin(g, capsule(a, b, c, knots[2] as Knot, knots[3] as Knot), 3);
-      for (const i of [1, 2]) {
-        const k = knots[i] as Knot;
-        g = smoothMin(g, Math.hypot(a - k[0], b - k[1], c - k[2]) - k[3] * 1.02, 3);
+    // Tendons of the fingers' backs, from the wrist to the knuckles.
+    if (c < 0)
+      for (const [k] of knots as [Knot][]) {
+        const share = (a - 18) / (k[0] - 18);
+        const off = b - k[1] * (0.34 + 0.62 * share);
+        d -= 0.45 * bell(off, 2.6) * step(0.1, 0.5, share) * step(1.04, 0.9, share);
       }
-      all = smoothMin(all, g, 1.2);
-    });
-    return smoothMin(d, all, 9);
+    d = smoothMin(d, thumb(a, b, c), 12);
+    let all = Number.POSITIVE_INFINITY;
+    for (const finger of fingers) all = smoothMin(all, finger(a, b, c), 1.2);
+    return smoothMin(d, all, 8);
   };
 }
 
