@@ -11,6 +11,10 @@ export const OPTIONS = {
   },
   turn: { argument: 'DEGREES', help: "turn the head to the sitter's left (+) or right (-)" },
   nod: { argument: 'DEGREES', help: 'raise (+) or lower (-) the chin' },
+  gaze: {
+    argument: 'WAY',
+    help: 'ahead (default), or lens: the eyes turn to the lens and draw together when it is near',
+  },
   format: { argument: 'ID', help: 'sensor format (default full-frame)' },
   orientation: { argument: 'WAY', help: 'portrait (default) or landscape' },
   standpoint: {

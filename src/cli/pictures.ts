@@ -9,6 +9,7 @@ import { orNull } from '../readings/measure-lens';
 import { type Measures, measure } from '../readings/measures';
 import type { PictureInput } from '../readings/types';
 import { visibility } from '../readings/visibility';
+import { looking } from '../session/gaze';
 import { fitLens } from '../session/lens-fit';
 import { type Limit, limitFrom } from '../session/limit';
 import { limitSentence } from '../session/limit-words';
@@ -90,9 +91,10 @@ export const camerasOf = (request: Request): Camera[] =>
 export function picturesOf(
   request: Request,
   cameras: readonly Camera[],
-  sitter: Sitter,
+  built: Sitter,
 ): CliPicture[] {
   return cameras.map((camera) => {
+    const sitter = looking(built, request.gaze, camera.position);
     const input: PictureInput = {
       camera,
       format: request.format,

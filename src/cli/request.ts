@@ -17,6 +17,7 @@ export interface Request {
   readonly changes: Changes;
   readonly turn: number;
   readonly nod: number;
+  readonly gaze: 'ahead' | 'lens';
   readonly format: FormatModel;
   readonly sensor: SensorSides;
   readonly standpoints: readonly number[];
@@ -80,6 +81,10 @@ function formatOf(given: Given, models: Models): FormatModel {
   return { ...format, circleOfConfusion: metres(value) };
 }
 
+const GAZES: ReadonlyMap<string, Request['gaze']> = new Map([
+  ['ahead', 'ahead'],
+  ['lens', 'lens'],
+]);
 const ORIENTATIONS: ReadonlyMap<string, Orientation> = new Map([
   ['portrait', 'portrait'],
   ['landscape', 'landscape'],
@@ -106,6 +111,7 @@ export function requestOf(given: Given, models: Models): Request {
     changes: changesOf(sitter, given.set),
     turn: optional('turn', parseAngle, 0),
     nod: optional('nod', parseAngle, 0),
+    gaze: choice('gaze', given.gaze?.[0] ?? 'ahead', GAZES),
     format,
     sensor: sensorSides(format, orientation),
     standpoints,

@@ -174,3 +174,14 @@ describe('the other forms', () => {
     expect(list.out).toMatch(/adult-woman[\s\S]*full-frame[\s\S]*nose_breadth[\s\S]*pronasale/);
   });
 });
+
+it('turns the eyes to the lens when asked: about a point 10.5 mm behind each pupil', async () => {
+  const asked = ['--standpoint', '0.40', '--frame-height', '0.42'];
+  const [[ahead], [lens]] = await Promise.all([json(...asked), json(...asked, '--gaze', 'lens')]);
+  const pupil = (printed: Printed | undefined) => printed?.landmarks.pupil_left?.position_mm ?? [];
+  const [x = 0, , z = 0] = pupil(ahead);
+  const inwards = Math.atan2(x, 400 - (z - 10.5));
+  expect(pupil(lens)[0]).toBeCloseTo(x - 10.5 * Math.sin(inwards), 2);
+  expect(pupil(lens)[2]).toBeCloseTo(z - 10.5 * (1 - Math.cos(inwards)), 2);
+  expect(lens?.pupil_distance_mm).toBeCloseTo(2 * (pupil(lens)[0] ?? 0), 2);
+});

@@ -17,10 +17,19 @@ const SHORT: ReadonlySet<string> = new Set(SHORT_TABLE);
 const unbroken = (text: string): string =>
   text.replace(/(\d) (?=(%|mm|cm|m|ft|in)\b|%)/g, '$1\u00a0');
 
+/** What is set against what: the first column and the next picture's, of the same person where there is one. */
+function setAgainst(columns: readonly Subject[]): readonly (Subject | undefined)[] {
+  const [first, ...others] = columns;
+  const elsewhere = others.filter(({ picture }) => picture !== first?.picture);
+  const second =
+    elsewhere.find(({ person }) => person === first?.person) ?? elsewhere[0] ?? others[0];
+  return [first, second];
+}
+
 /** Every row of the table: numbers, change and sentence. */
 function rowsOf(pictures: readonly Subject[], speaking: Speaking): TableRow[] {
   const columns = pictures.map(({ measures }) => readings(measures, speaking));
-  const [first, second] = pictures;
+  const [first, second] = setAgainst(pictures);
   const changes = first && second ? compare(first.measures, second.measures, speaking) : [];
   const single = (columns[0] ?? []).map((reading, i) => ({
     id: reading.id as string,
@@ -50,7 +59,7 @@ export default function ReadingsTable(props: { columns: readonly Subject[]; spea
   const { columns } = props;
   const rows = rowsOf(columns, props.speaking);
   const letters = columns.map(({ letter }) => letter);
-  const [first, second] = letters;
+  const [first, second] = setAgainst(columns).map((column) => column?.letter);
   const said = words.readings;
   const copy = (text: string) =>
     navigator.clipboard.writeText(text).then(
@@ -70,7 +79,7 @@ export default function ReadingsTable(props: { columns: readonly Subject[]; spea
             {columns.map(({ letter, picture, name }) => (
               <th key={letter} scope="col">
                 <span className={`key ${LINES[picture].css}`}>{picture}</span>
-                {name !== null && <span className="of"> {name}</span>}
+                {name !== null && <span className="of">{name}</span>}
               </th>
             ))}
             {first && second && (
