@@ -12,7 +12,8 @@ export function plainly(reason: string, models: Pick<Models, 'dimensions'>): str
     ...DIMENSIONS.map((id) => [id, models.dimensions[id].name.toLowerCase()] as const),
     ...LANDMARKS.map((id) => {
       const plain = landmarkWords.find((each) => each.id === id)?.name ?? id;
-      return [id, `the ${plain}`] as const;
+      // Both sides are alike, so none is named.
+      return [id, `the ${plain.replace(/, (left|right)$/, '')}`] as const;
     }),
   ].sort(byLength);
   return names.reduce(

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { LampName } from '../../session/light';
+import { COMMA, SEMICOLON, STOP } from './marks';
 
 interface LampValues {
   readonly azimuth: ReactNode;
@@ -25,7 +26,10 @@ const labels = (name: string): LampWords['labels'] => ({
 const lamp = (name: string, does: string, caution: string): LampWords => ({
   on: (v) => (
     <>
-      The {name} stands {v.azimuth}, {v.elevation}; it is {v.softness} and {v.strength}. {does}
+      The {name} stands {v.azimuth}
+      {COMMA} {v.elevation}
+      {SEMICOLON} it is {v.softness} and {v.strength}
+      {STOP} {does}
     </>
   ),
   off: (strength) => (
@@ -57,8 +61,10 @@ const LAMP_WORDS: Readonly<Record<LampName, LampWords>> = {
     ...lamp('background light', '', 'It gets hot: keep it off paper and cloth.'),
     on: (v) => (
       <>
-        The background light falls on the wall {v.azimuth}, {v.elevation}; its pool is {v.softness}{' '}
-        and {v.strength}.
+        The background light falls on the wall {v.azimuth}
+        {COMMA} {v.elevation}
+        {SEMICOLON} its pool is {v.softness} and {v.strength}
+        {STOP}
       </>
     ),
   },

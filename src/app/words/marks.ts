@@ -2,3 +2,4 @@
 const WORD_JOINER = '\u2060';
 export const COMMA = `${WORD_JOINER},`;
 export const STOP = `${WORD_JOINER}.`;
+export const SEMICOLON = `${WORD_JOINER};`;

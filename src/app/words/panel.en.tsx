@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { PersonId } from '../../session/types';
 import type { Beard, Clothes, Colours, HairStyle } from '../../sitter/types';
 import type { GroupName } from '../people/groups';
+import { COMMA, SEMICOLON, STOP } from './marks';
 
 const HAIR: Readonly<Record<HairStyle, string>> = {
   bald: 'shaven',
@@ -76,12 +77,18 @@ export const panel = {
   },
   head: (v: { hair: ReactNode; hairColour: ReactNode; skin: ReactNode; eyes: ReactNode }) => (
     <>
-      The hair is worn {v.hair}; it is {v.hairColour}, the skin {v.skin}, the eyes {v.eyes}.
+      The hair is worn {v.hair}
+      {SEMICOLON} it is {v.hairColour}
+      {COMMA} the skin {v.skin}
+      {COMMA} the eyes {v.eyes}
+      {STOP}
     </>
   ),
   face: (v: { beard: ReactNode; glasses: ReactNode; smile: ReactNode }) => (
     <>
-      The face has {v.beard} and {v.glasses}; the mouth is {v.smile}.
+      The face has {v.beard} and {v.glasses}
+      {SEMICOLON} the mouth is {v.smile}
+      {STOP}
     </>
   ),
   wears: (
