@@ -29,7 +29,7 @@ export const leadOf = <S>(cast: Cast<S>, { of }: Pick<Picture, 'of'>): S =>
 
 const floors = new WeakMap<Sitter, number>();
 
-/** Height of the floor in a sitter's own frame: under the soles, or where the stature puts it. */
+/** Height of the floor in a sitter's own frame: under the soles, or where the stature puts it for a bust. */
 export function floorOf(sitter: Sitter): number {
   const found = floors.get(sitter);
   if (found !== undefined) return found;
@@ -39,12 +39,12 @@ export function floorOf(sitter: Sitter): number {
 }
 
 function lowest({ dimensions, meshes }: Sitter): number {
+  const standing = (dimensions.vertex_above_eyes - dimensions.stature) / 1000;
+  if (!meshes.some(({ substance }) => substance === 'shoes')) return standing;
   let least = Number.POSITIVE_INFINITY;
   for (const { positions } of meshes)
     for (let i = 1; i < positions.length; i += 3) least = Math.min(least, positions[i] as number);
-  return Number.isFinite(least)
-    ? least
-    : (dimensions.vertex_above_eyes - dimensions.stature) / 1000;
+  return least;
 }
 
 /** A sitter and where the origin of its frame is, in the frame of the picture's first. */

@@ -1,8 +1,8 @@
 /** Who stands in a picture: one sitter or several, each at its place. */
 import type { Vec3 } from '../optics/types';
+import { floorOf } from '../session/cast';
 import type { Sitter, SitterMesh } from '../sitter/types';
 import { type Bounds, boundsOf } from './depthRange';
-import { floorHeight } from './floor';
 
 export interface PlacedSitter {
   readonly sitter: Sitter;
@@ -86,7 +86,7 @@ export function companyOf(sitters: readonly PlacedSitter[]): Company {
     const corners = Array.from({ length: 8 }, (_, i) => placed(corner(box, i), one));
     return boundsOf([Float32Array.from(corners.flat())]);
   });
-  const floor = first.at[1] + floorHeight(first.sitter, sitterBounds(first.sitter));
+  const floor = first.at[1] + floorOf(first.sitter);
   const shades = sitters.map(({ sitter, at, turn = 0 }) => [
     ...sitter.meshes.filter(isShading).map(numberOf),
     ...at,
