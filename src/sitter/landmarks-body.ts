@@ -13,8 +13,8 @@ export const STANCE = {
   /** The widest point of the shoulder under the acromion, over upper-arm length. */
   deltoidDrop: 0.33,
   /** Arm at ease, unit steps (out, down, forward): acromion to elbow joint, and on to the wrist. */
-  upperArm: direction(0.122, -1, -0.03),
-  forearm: direction(0.085, -1, 0.24),
+  upperArm: direction(0.155, -1, -0.03),
+  forearm: direction(0.105, -1, 0.24),
   /** Wrist to middle fingertip over hand length: fingers at ease bend towards the palm. */
   hand: [-0.32, -0.894, 0.092] as Vec3,
   /** Knee sideways over hip breadth, and its depth before the acromion, mm. */

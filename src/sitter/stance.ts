@@ -161,7 +161,7 @@ function arms(
     const front = girth.chestFront;
     const y = (rest.forearm_left[1] + rest.upper_arm_left[1]) / 2 - 0.075;
     return {
-      clavicle: shrug(rad(1), rad(7)),
+      clavicle: shrug(0, rad(5)),
       reach: {
         wrist: onChest(m(-0.035, y + (right ? -0.012 : 0.022), front + (right ? 0.1 : 0.047))),
         fingers: turned(m(-1, right ? 0.16 : 0.1, right ? -0.42 : -0.3)),

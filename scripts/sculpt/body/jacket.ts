@@ -6,7 +6,7 @@ import type { Figure } from './figure';
 import { sleeve } from './limbs';
 import { loft, type Station } from './loft';
 import { crest } from './neckline';
-import { cuffEnd, underNeck } from './top';
+import { cuffEnd, sleeveSeam, underNeck } from './top';
 import { trunk } from './trunk';
 
 /** How far the jacket stands over the cloth under it, mm. */
@@ -33,9 +33,9 @@ function hang(f: Figure): Field {
       [chest - 10, 0.5 * mm.chest_breadth + OVER, 18, -219],
       [chest - 60, 0.51 * mm.chest_breadth + 10, 25, -221],
       [waist + 70, 0.48 * mm.waist_breadth + 10, 23, -214],
-      [waist, 0.5 * mm.waist_breadth + 14, 26, -221],
-      [hem + 90, 0.5 * mm.hip_breadth_standing + 13, 26, -246],
-      [hem - 40, 0.5 * mm.hip_breadth_standing + 18, 22, -252],
+      [waist, 0.5 * mm.waist_breadth + 12, 26, -221],
+      [hem + 90, 0.5 * mm.hip_breadth_standing + 7, 26, -246],
+      [hem - 40, 0.5 * mm.hip_breadth_standing + 9, 22, -252],
     ],
     [
       [chest + 30, 0.48 * mm.chest_breadth + OVER, 6, -214],
@@ -142,6 +142,7 @@ export function jacket(f: Figure): Field {
   const drop = hang(f);
   const arm = sleeve(f, (share) => f.cloth + OVER + f.by(4.5, 6.5) * Math.min(1, 1.6 * share));
   const gathers = sleeveFolds(f);
+  const seamWidth = sleeveSeam(f);
   const front = frontOf(f);
   const open = openFront(f, front);
   const relief = lapels(f, front);
@@ -163,7 +164,7 @@ export function jacket(f: Figure): Field {
       let s = arm(x, y, z);
       if (Math.abs(s) < 12) s -= 0.8 * gathers(x, y, z);
       s = smoothMax(s, cuff - y, 3);
-      d = smoothMin(d, s, 9 + 30 * step(pit - 20, shoulder[1] + 20, y));
+      d = smoothMin(d, s, seamWidth(y));
       // The sleeve is set in: a seam, and the sleeve's head a little fuller beyond it.
       if (y > pit && Math.abs(d) < 8) {
         const from = ax - (f.acromion[0] + 3 - 0.085 * (f.acromion[1] - y));

@@ -96,6 +96,12 @@ export function underNeck(f: Figure): Field {
 /** Distance above the edge of a neck opening, mm: negative where cloth covers. */
 export const opening = (f: Figure, style: Neckline): Field => neckline(f, underNeck(f), style);
 
+/** Breadth of the blend of sleeve and body at a height, mm. */
+export function sleeveSeam(f: Figure): (y: number) => number {
+  const top = f.joints.shoulder[1];
+  return (y) => 2 + 8 * step(top - 210, top - 100, y) + 34 * step(top - 80, top + 20, y);
+}
+
 /** A garment of knitted cloth from neck to hem with sleeves; its edges are form, not colour. */
 export function garment(f: Figure, cut: Cut): Field {
   const body = trunk(f);
@@ -111,6 +117,7 @@ export function garment(f: Figure, cut: Cut): Field {
   const inner = shoulder[0] - 96;
   const pit = shoulder[1] - 60;
   const cap = f.suprasternale[1] + 55;
+  const seamWidth = sleeveSeam(f);
   return (x, y, z) => {
     const ax = softAbs(x);
     // At its neck the cloth lies on the skin and its hollows; farther down it bridges them.
@@ -128,8 +135,8 @@ export function garment(f: Figure, cut: Cut): Field {
       let s = arm(x, y, z);
       if (Math.abs(s) < 12) s -= gathers(x, y, z);
       if (y < cuff + 40) s += 0.9 * bell(y - cuff - SEAM, 2.2);
-      // Wide seam over the shoulder, narrow where the sleeve leaves the armpit.
-      d = smoothMin(d, s, 10 + 34 * step(pit - 20, shoulder[1] + 20, y));
+      // Wide seam over the shoulder, narrow where the sleeve leaves the armpit, none where it hangs.
+      d = smoothMin(d, s, seamWidth(y));
       // The seam where the sleeve is set in, from the shoulder's point to the armpit.
       if (y > pit && Math.abs(d) < 6) {
         const seam = f.acromion[0] - 7 - 0.085 * (f.acromion[1] - y);

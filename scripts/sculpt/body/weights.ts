@@ -32,7 +32,7 @@ export function skinWeights(shape: BodyShape): (part: string, ...p: Vec3) => Ski
   /** Share of the arm against the trunk: sharp where it hangs beside it, wide over the shoulder. */
   const armShare = (x: number, y: number, z: number): number => {
     if (y < wrist[1] - 5) return 0;
-    const wide = 5 + 8 * step(pit - 110, pit - 40, y) + 35 * step(pit - 30, shoulder[1] + 5, y);
+    const wide = 5 + 20 * step(pit - 130, pit - 20, y) + 35 * step(pit - 30, shoulder[1] + 5, y);
     const toTrunk = ribs(x, y, z);
     const toArm = limb(x, y, z);
     return step(-wide, wide, toTrunk - toArm - 6 * step(pit - 30, shoulder[1], y));
