@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../src/optics/types';
 import type { LandmarkName, Sitter } from '../../src/sitter/types';
-import { everyone } from './people';
+import { everyone } from '../sitter/people';
 
 /** Median woman and man, in this order. */
 let sitters: Sitter[] = [];
@@ -44,7 +44,8 @@ function judge(title: string, checks: readonly Check[]): void {
 /**
  * Source: NIOSH/ISO digital head form, size medium (Zhuang, Benson, Viscusi 2010, Ergonomics
  * 53(5):661-671); landmarks read from the public mesh, uncertain by 0.5 to 5 mm each. One form for
- * both sexes, so it is compared with the mean of the woman and the man.
+ * both sexes, so it is compared with the mean of the woman and the man. The first three depths of
+ * the sitters' files are themselves derived from it: their residuals check the mesh alone.
  * Tolerance: reading uncertainty of both ends plus 3 mm for one smoothed form against two medians.
  */
 const HEAD_FORM: readonly (readonly [LandmarkName, LandmarkName, number, number])[] = [
