@@ -51,7 +51,7 @@ export function DimensionRow(props: {
     if (reason === null) doing.act(setDimension, { person: person.id, dimension: name, to });
   };
   /** Whoever comes near the slider is about to move it. */
-  const prepare = () => void shaping.prepare(person, name, [range.least, range.most]);
+  const prepare = () => void shaping.prepare(person, name, [range.least, own, range.most]);
   return (
     <div className="dimension" data-dimension={name}>
       <span className="dimension-name">{dimension.name}</span>
