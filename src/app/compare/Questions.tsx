@@ -19,6 +19,10 @@ const GAINS = { least: 0.005, most: 2 };
 const LANDMARKS = landmarkWords.map(({ id, name, term }) => ({ id, name, note: term }));
 const nameOf = (id: LandmarkName) => landmarkWords.find((each) => each.id === id)?.name ?? id;
 
+/** Everybody's first column. */
+const onePerPerson = (columns: readonly Subject[]): readonly Subject[] =>
+  columns.filter(({ person }, i) => columns.findIndex((each) => each.person === person) === i);
+
 /** The first two pictures of different people, with the standpoint that gives the second the first's look. */
 function differentPeople(pictures: readonly Shown[]) {
   const [first, ...others] = pictures.map(({ subjects }) => subjects[0]);
@@ -42,8 +46,10 @@ export default function Questions({
   const { act } = useWorkbench();
   const said = words.readings;
   const pair = differentPeople(pictures);
-  const depth = pictures[0]?.measures.face.depth;
-  const distance = depth && distanceForGain(depth.nose, depth.ears, gain);
+  const distances = onePerPerson(columns).flatMap(({ name, measures: { face } }) => {
+    const found = distanceForGain(face.depth.nose, face.depth.ears, gain);
+    return found.ok ? [said.gainAt(formatLength(found.value, units, 'distance'), name)] : [];
+  });
   return (
     <div className="questions">
       <p>
@@ -60,7 +66,7 @@ export default function Questions({
               onCommit={setGain}
             />
           ),
-          distance: distance?.ok ? formatLength(distance.value, units, 'distance') : null,
+          distance: distances.length > 0 ? distances.join(said.or) : null,
         })}
       </p>
       {pair && (

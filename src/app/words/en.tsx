@@ -264,6 +264,9 @@ export const en = {
         {v.distance === null ? 'there is no standpoint.' : `stand ${v.distance} from the eyes.`}
       </>
     ),
+    gainAt: (distance: string, who: string | null) =>
+      who === null ? distance : `${distance} (${who})`,
+    or: ' or ',
     gainLabel: 'Wanted gain of the nose over the ears, percent',
   },
   looks: {
