@@ -1,5 +1,7 @@
 /** A page with nothing but the stage, driven by `window.preview`: takes the pictures of contact sheets. */
+import { advance, flushSync as flushStage } from '@react-three/fiber';
 import { useEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
 import { cameraAt } from '../../src/optics/camera';
 import { focalForFrame } from '../../src/optics/framing';
@@ -21,8 +23,8 @@ import { personFor } from './people';
 interface Preview {
   /** One cell's picture as RGBA. */
   take(cell: Cell, width: number, height: number, samples: number): Promise<ImageData>;
-  /** A whole sheet as a JPEG, base64. */
-  sheet(sheet: Sheet): Promise<string>;
+  /** A whole sheet as a JPEG, base64, and what could not be taken. */
+  sheet(sheet: Sheet): Promise<{ readonly image: string; readonly missing: readonly string[] }>;
   /** One cell's picture as a PNG, base64. */
   png(cell: Cell, width: number, height: number, samples: number): Promise<string>;
 }
@@ -101,11 +103,13 @@ interface Scene {
   readonly cell: Cell;
   readonly camera: Camera;
   readonly sitters: readonly PlacedSitter[];
-  readonly drawn: () => void;
 }
 
 let setScene: (scene: Scene) => void = () => undefined;
-let handle: StageHandle | null = null;
+let gotReady: (handle: StageHandle) => void = () => undefined;
+const ready = new Promise<StageHandle>((resolve) => {
+  gotReady = resolve;
+});
 
 function Page() {
   const [scene, set] = useState<Scene | null>(null);
@@ -113,7 +117,7 @@ function Page() {
     setScene = set;
   }, []);
   if (!scene) return null;
-  const { cell, camera, sitters, drawn } = scene;
+  const { cell, camera, sitters } = scene;
   return (
     <Stage
       pictures={[{ letter: 'A', camera, sitters, rect: { x: 0, y: 0, width: 8, height: 10 } }]}
@@ -121,10 +125,7 @@ function Page() {
       light={lightOf(cell)}
       room={{ backdrop: cell.backdrop ?? 2, cameraWall: 3, behindCamera: 0.4 }}
       look={cell.look ?? 'photo'}
-      onReady={(ready) => {
-        handle = ready;
-      }}
-      onDrawn={drawn}
+      onReady={gotReady}
     />
   );
 }
@@ -132,8 +133,11 @@ function Page() {
 async function take(cell: Cell, width: number, height: number, samples: number) {
   const camera = cameraOf(cell, width / height);
   const sitters = await companyOf(cell, camera);
-  await new Promise<void>((drawn) => setScene({ cell, camera, sitters, drawn }));
-  if (!handle) throw new Error('the stage is not ready');
+  const hang = () => flushStage(() => flushSync(() => setScene({ cell, camera, sitters })));
+  hang();
+  const handle = await ready;
+  hang();
+  advance(performance.now());
   const image = new ImageData(width, height);
   let at = 0;
   for await (const band of handle.renderPicture(camera, width, height, { samples, sitters })) {
@@ -155,7 +159,8 @@ async function encoded(canvas: OffscreenCanvas, type: string): Promise<string> {
 const CAPTION = 22;
 const GAP = 6;
 
-async function sheetOf({ columns, width, height, cells, samples = 4 }: Sheet): Promise<string> {
+async function sheetOf({ columns, width, height, cells, samples = 4 }: Sheet) {
+  const missing: string[] = [];
   const rows = Math.ceil(cells.length / columns);
   const canvas = new OffscreenCanvas(
     columns * (width + GAP) + GAP,
@@ -170,10 +175,14 @@ async function sheetOf({ columns, width, height, cells, samples = 4 }: Sheet): P
   for (const [i, cell] of cells.entries()) {
     const x = GAP + (i % columns) * (width + GAP);
     const y = GAP + Math.floor(i / columns) * (height + CAPTION + GAP);
-    pen.putImageData(await take(cell, width, height, samples), x, y);
+    try {
+      pen.putImageData(await take(cell, width, height, samples), x, y);
+    } catch (error) {
+      missing.push(`${cell.label}: ${error}`);
+    }
     pen.fillText(cell.label, x + 2, y + height + 15, width - 4);
   }
-  return encoded(canvas, 'image/jpeg');
+  return { image: await encoded(canvas, 'image/jpeg'), missing };
 }
 
 async function pngOf(cell: Cell, width: number, height: number, samples: number) {
