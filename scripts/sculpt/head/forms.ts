@@ -151,7 +151,7 @@ function child(f: number): Changes {
       // Round forehead, smooth brow.
       { at: [0, 52, -4], reach: [34, 22, 26], by: 3 },
       { at: [0, 27, 14], reach: [20, 8, 14], by: -1.6 + f * 0.8 },
-      { at: [62, 18, -34], reach: [13, 20, 22], by: 2.4 },
+      { at: [62, 16, -34], reach: [13, 18, 22], by: 1.6 },
       // Low bridge, round tip.
       { at: [0, -5, 18], reach: [7, 10, 10], by: -2.6 },
       { at: [0, -28, 30], reach: [8, 6, 9], by: 0.5 },

@@ -62,7 +62,7 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
     let n = bridge.distance(x, y, z);
     n = smoothMin(
       n,
-      capsule(ax, y, z, [4.2, 4, 0.5, mix(7, 6.2, f)], [8.2 * wide, -23, 9, 7.4]),
+      capsule(ax, y, z, [4.2, 4, 0.5, mix(7, 6.2, f)], [7.4 * wide, -22, 11.6, 7.6]),
       13,
     );
     n = smoothMin(
@@ -70,13 +70,13 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
       ellipsoid(ax, yl, z, 0, -26.2, tipZ, mix(8.6, 7.7, f), mix(7.8, 7.2, f), 9.4),
       8,
     );
-    n = joinTube(n, wing, ax, yl, z, 6);
+    n = joinTube(n, wing, ax, yl, z, 8);
     // Below the tip: the lobule and the slim bridge between the nostrils.
     n = smoothMin(n, capsule(x, yl, z, [0, -32.4, tipZ + 1.4, 4], [0, -35.2, 18, 3.3]), 6);
     n = smoothMin(n, ellipsoid(ax, yl, z, 0, -34.8, 13.8, 5, 4.2, 8), 5);
     // The bridge runs softly into the cheek, the wing less so.
-    let d = smoothMin(d0, n, 6.5 + 5.5 * bell(y + 10, 8));
-    d += 0.32 * bell(groove.distance(ax, yl, z), 2.1);
+    let d = smoothMin(d0, n, 7 + 7 * bell(y + 12, 9));
+    d += 0.25 * bell(groove.distance(ax, yl, z), 2.8);
     return smoothMax(d, -hollow(ax, y, z), 2);
   };
 }
