@@ -1,29 +1,62 @@
 /** Where the eyes look in a picture. */
 import type { Vec3 } from '../optics/types';
 import { withGaze } from '../sitter/gaze';
-import type { Sitter } from '../sitter/types';
+import type { Landmarks, Sitter, SitterMesh } from '../sitter/types';
 import { type Cast, leadOf } from './cast';
 import { personOf } from './person';
 import type { Gaze, Picture, Session } from './types';
 
-/** Gazes remembered of each sitter: those of the pictures that hang, and of some steps of a drag. */
+/** Gazes remembered of each pair of eyes: those of the pictures that hang, and of some steps of a drag. */
 const REMEMBERED = 16;
-const known = new WeakMap<Sitter, Map<string, Sitter>>();
 
-/** A sitter whose eyes look as asked; `lens` is the entrance pupil in the sitter's own frame, metres. */
-export function looking(sitter: Sitter, gaze: Gaze, lens: Vec3): Sitter {
-  if (gaze === 'ahead') return sitter;
-  const target = gaze === 'lens' ? lens : gaze;
-  const gazes = known.get(sitter) ?? new Map<string, Sitter>();
-  known.set(sitter, gazes);
-  const key = JSON.stringify(target);
-  const found = gazes.get(key);
-  if (found) return found;
-  const fresh = withGaze(sitter, target);
-  const [oldest] = gazes.keys();
-  if (oldest !== undefined && gazes.size >= REMEMBERED) gazes.delete(oldest);
-  gazes.set(key, fresh);
+/** What a gaze changes of a sitter. */
+interface Turned {
+  readonly eyes: SitterMesh;
+  readonly pupils: Pick<Landmarks, 'pupil_left' | 'pupil_right'>;
+}
+const turned = new WeakMap<SitterMesh, Map<string, Turned>>();
+const looks = new WeakMap<Sitter, Map<string, Sitter>>();
+
+/** What `make` gave for the key before, or gives now; the oldest is forgotten. */
+function remembered<Of extends object, T>(
+  store: WeakMap<Of, Map<string, T>>,
+  of: Of,
+  key: string,
+  make: () => T,
+): T {
+  const known = store.get(of) ?? new Map<string, T>();
+  store.set(of, known);
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const fresh = make();
+  const [oldest] = known.keys();
+  if (oldest !== undefined && known.size >= REMEMBERED) known.delete(oldest);
+  known.set(key, fresh);
   return fresh;
+}
+
+/**
+ * A sitter whose eyes look as asked; `lens` is the entrance pupil in the sitter's own frame, metres. Eyes
+ * that another sitter has too (a face is shaped, and they are not) are turned once.
+ */
+export function looking(sitter: Sitter, gaze: Gaze, lens: Vec3): Sitter {
+  const [index] = sitter.landmarkVertices.pupil_left;
+  const eyes = sitter.meshes[index];
+  if (gaze === 'ahead' || !eyes) return sitter;
+  const target = gaze === 'lens' ? lens : gaze;
+  const key = JSON.stringify(target);
+  return remembered(looks, sitter, key, () => {
+    const { eyes: mesh, pupils } = remembered(turned, eyes, key, (): Turned => {
+      const { meshes, landmarks } = withGaze(sitter, target);
+      const { pupil_left, pupil_right } = landmarks;
+      return { eyes: meshes[index] as SitterMesh, pupils: { pupil_left, pupil_right } };
+    });
+    return {
+      ...sitter,
+      meshes: sitter.meshes.map((each, i) => (i === index ? mesh : each)),
+      landmarks: { ...sitter.landmarks, ...pupils },
+    };
+  });
 }
 
 /** The sitter a picture's distances are taken to, and where its eyes look. */

@@ -54,6 +54,7 @@ const mixPoint = (a: Landmarks, b: Landmarks, name: LandmarkName, t: number): Ve
 };
 
 function mixMesh(a: SitterMesh, b: SitterMesh, t: number): SitterMesh {
+  if (a === b) return a;
   if (a.positions.length !== b.positions.length)
     throw new RangeError(`${a.name} is not the same mesh in both sitters`);
   return {

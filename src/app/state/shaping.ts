@@ -1,8 +1,9 @@
 import type { Models } from '../../models/types';
-import type { Person } from '../../session/types';
+import type { Person, PersonId } from '../../session/types';
 import { type BlendNode, blend } from '../../sitter/blend';
 import type { DimensionName, Sitter } from '../../sitter/types';
 import { wantedFor } from './person';
+import { shareMeshes } from './shareMeshes';
 import type { SitterWorkshop } from './sitterWorkshop';
 
 /** Everything of a person but one dimension. */
@@ -19,6 +20,7 @@ export class Shaping {
   private key = '';
   private dimension: DimensionName | null = null;
   private nodes: readonly BlendNode[] = [];
+  private readonly present = new Map<PersonId, Sitter>();
   private last: { readonly value: number; readonly sitter: Sitter } | null = null;
 
   constructor(
@@ -39,9 +41,16 @@ export class Shaping {
       const changed = { ...person, changes: { ...person.changes, [dimension]: value } };
       const built = await this.workshop.build(wantedFor(changed, this.models));
       if (key !== this.key) return;
-      if ('sitter' in built) found.push({ value, sitter: built.sitter });
+      if (!('sitter' in built)) continue;
+      const like = found[0]?.sitter ?? this.present.get(person.id);
+      found.push({ value, sitter: shareMeshes(like, built.sitter) });
     }
     this.nodes = found;
+  }
+
+  /** Somebody as shown now: meshes that do not move are taken from there. */
+  show(id: PersonId, sitter: Sitter): void {
+    this.present.set(id, sitter);
   }
 
   /** The person between the prepared ones; null when it is not of their kind. */

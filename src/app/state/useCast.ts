@@ -5,6 +5,7 @@ import type { Person, PersonId, Session } from '../../session/types';
 import type { Sitter } from '../../sitter/types';
 import { buildKey, wantedFor } from './person';
 import type { Shaping } from './shaping';
+import { shareMeshes } from './shareMeshes';
 import type { SitterWorkshop } from './sitterWorkshop';
 
 /** Pause after which somebody shaped by a slider is built exactly, milliseconds. */
@@ -44,6 +45,7 @@ export function useCast(
   const [failed, setFailed] = useState<Failure | null>(null);
   const busy = useRef(new Set<PersonId>());
   const done = useRef<Partial<Record<PersonId, string>>>({});
+  const shown = useRef<Partial<Record<PersonId, Sitter>>>({});
   const latest = useRef(people);
   latest.current = people;
 
@@ -63,7 +65,10 @@ export function useCast(
         const answer = await workshop.build(wantedFor(person, models));
         done.current[id] = key;
         if ('sitter' in answer) {
-          setMade((all) => ({ ...all, [id]: { key, sitter: answer.sitter } }));
+          const sitter = shareMeshes(shown.current[id], answer.sitter);
+          shown.current[id] = sitter;
+          shaping.show(id, sitter);
+          setMade((all) => ({ ...all, [id]: { key, sitter } }));
           setFailed(null);
         } else setFailed({ why: answer.failed, impossible: answer.impossible });
       }
@@ -73,14 +78,14 @@ export function useCast(
   }, [people, models, workshop, shaping]);
 
   return useMemo(() => {
-    const shown = (person: Person | undefined): Sitter | undefined => {
+    const sitterOf = (person: Person | undefined): Sitter | undefined => {
       if (!person) return undefined;
       const own = made[person.id];
       if (!own || own.key === buildKey(person)) return own?.sitter;
       return shaping.at(person) ?? own.sitter;
     };
-    const first = shown(people[0]);
-    const second = shown(people[1]);
+    const first = sitterOf(people[0]);
+    const second = sitterOf(people[1]);
     return { cast: first ? castOf(first, second) : null, failed };
   }, [people, made, failed, shaping]);
 }
