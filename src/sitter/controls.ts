@@ -1,7 +1,7 @@
 import type { Vec3 } from '../optics/types';
 import { earOf } from './ears';
 import { fromFloor, slightness } from './landmarks-body';
-import { positionAt, type Sculpture } from './sculpture';
+import { type Place, positionAt, type Sculpture } from './sculpture';
 import type { Dimensions, LandmarkName, Landmarks } from './types';
 import { vaultOf } from './vault';
 
@@ -61,7 +61,7 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
   };
   const across = minus(guide('knuckle_front_left'), guide('knuckle_back_left'));
   const follow = follower(sculpted, Math.hypot(...across));
-  for (const [name, place] of Object.entries(sculpture.guides)) {
+  for (const [name, place] of steering(sculpture)) {
     const from = positionAt(sculpture.meshes, place);
     const to = headGuide(sculpture, name, from) ?? follow(name, from);
     controls.push({ name, from, to });
@@ -70,6 +70,10 @@ export function controlsOf(sculpture: Sculpture, sculpted: Person): readonly Con
     controls.push({ name: `joint ${name}`, from, to: follow(name, from) });
   return controls;
 }
+
+/** The guides that steer the warp: not those of the temple, which lie among the vault's points. */
+export const steering = ({ guides }: Pick<Sculpture, 'guides'>): [string, Place][] =>
+  Object.entries(guides).filter(([name]) => !name.startsWith('temporale'));
 
 /** Points over both ears that keep the ears' form. */
 function earControls(sculpture: Sculpture): Control[] {
@@ -119,14 +123,6 @@ function headGuide(sculpture: Sculpture, name: string, from: Vec3): Control['to'
       const [, y, z] = plus(l[`tragion_${side}`], behind);
       const protrusion = (d.ear_protrusion + (more?.ear_protrusion ?? 0)) / 1000;
       return [sign * (ear.map(l)(ear.outermost)[0] - protrusion), y, z];
-    };
-  }
-  if (name.startsWith('temporale')) {
-    const share = from[0] / at(`euryon_${side}`)[0];
-    const over = minus(from, at(`superaurale_${side}`));
-    return ({ landmarks: l }) => {
-      const [, y, z] = plus(l[`superaurale_${side}`], over);
-      return [share * l[`euryon_${side}`][0], y, z];
     };
   }
   if (name === 'inion') {

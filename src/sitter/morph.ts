@@ -1,5 +1,5 @@
 import type { Vec3 } from '../optics/types';
-import { type Control, controlsOf, type Person } from './controls';
+import { type Control, controlsOf, type Person, steering } from './controls';
 import { type ClothedDimension, clothedExtents, type Figure } from './extents';
 import { fitEars, fitNeck, fitTrunk, type More, type Steps, settle } from './fit';
 import { landmarksFor } from './landmarks';
@@ -61,9 +61,10 @@ function earVertices(sculpture: Sculpture): Uint32Array {
 }
 
 /** Vertices that landmarks and guides stand on, by mesh. */
-function heldVertices({ meshes, landmarks, guides }: Sculpture): Set<number>[] {
-  const held = meshes.map(() => new Set<number>());
-  for (const [m, v] of [...Object.values(landmarks), ...Object.values(guides)]) held[m]?.add(v);
+function heldVertices(sculpture: Sculpture): Set<number>[] {
+  const held = sculpture.meshes.map(() => new Set<number>());
+  const guides = steering(sculpture).map(([, place]) => place);
+  for (const [m, v] of [...Object.values(sculpture.landmarks), ...guides]) held[m]?.add(v);
   return held;
 }
 

@@ -93,7 +93,7 @@ function fitted(before: Float32Array, after: Float32Array): Float64Array {
 
 /** Triangles that turned by more than this are smoothed, the cosine. */
 const STEEPEST = 0.15;
-const ROUNDS = 24;
+const ROUNDS = 12;
 const PASSES = 6;
 
 /**
