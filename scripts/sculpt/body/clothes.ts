@@ -19,19 +19,19 @@ function garmentGrid(f: Figure, hemHeight: number, wide: number): Grid {
   const hem = f.y(hemHeight);
   const outer = f.mm.bideltoid_breadth / 2 + 60;
   return {
-    x: mirroredAxis(outer, cells(wide, 1.9, [[0, 100]])),
+    x: mirroredAxis(outer, cells(wide, 2.3, [[0, 96]])),
     y: axis(
       Math.min(hem, f.joints.wrist[1]) - 30,
       notch + 130,
-      cells(wide, 1.6, [
-        [notch + 15, 85],
+      cells(wide, 1.9, [
+        [notch + 20, 70],
         [hem + SEAM, 7],
         [cuffEnd(f) + SEAM, 7],
         [hem, 4],
         [cuffEnd(f), 4],
       ]),
     ),
-    z: axis(-280, 75, cells(wide, 1.9, [[-105, 80]])),
+    z: axis(-280, 75, cells(wide, 2.3, [[-105, 75]])),
   };
 }
 
@@ -49,7 +49,7 @@ const knitted = (f: Figure): BodyPart => ({
   name: 'top',
   substance: 'top',
   field: top(f),
-  grid: garmentGrid(f, topHem(f), 3.8),
+  grid: garmentGrid(f, topHem(f), 4.4),
 });
 
 function tailored(f: Figure): BodyPart {
@@ -61,17 +61,17 @@ function tailored(f: Figure): BodyPart {
     substance: 'outer',
     field: jacket(f),
     grid: {
-      x: mirroredAxis(f.mm.bideltoid_breadth / 2 + 70, cells(4.2, 2.2, [[0, 135]])),
+      x: mirroredAxis(f.mm.bideltoid_breadth / 2 + 70, cells(4.8, 2.6, [[0, 130]])),
       y: axis(
         Math.min(hem, cuff) - 20,
         notch + 130,
-        cells(4.2, 2.2, [
+        cells(4.8, 2.5, [
           [notch - 95, 180],
           [hem, 6],
           [cuff + 20, 8],
         ]),
       ),
-      z: axis(-290, 85, cells(4.2, 2.2, [[-60, 125]])),
+      z: axis(-290, 85, cells(4.8, 2.6, [[-60, 120]])),
     },
   };
 }
@@ -105,7 +105,7 @@ export function clothes(shape: BodyShape): Readonly<Record<Clothes, readonly Bod
     top: [knitted(f), trouserLegs(f), pairOfShoes(f)],
     jacket: [knitted(f), tailored(f), trouserLegs(f), pairOfShoes(f)],
     dress: [
-      { name: 'dress', substance: 'top', field: dress(f), grid: garmentGrid(f, dressHem(f), 4.4) },
+      { name: 'dress', substance: 'top', field: dress(f), grid: garmentGrid(f, dressHem(f), 5) },
       { name: 'tights', substance: 'trousers', field: tights(f), grid: legGrid(f, 60) },
       pairOfShoes(f),
     ],

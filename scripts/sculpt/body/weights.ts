@@ -35,7 +35,9 @@ export function skinWeights(shape: BodyShape): (part: string, ...p: Vec3) => Ski
     const wide = 5 + 20 * step(pit - 130, pit - 20, y) + 35 * step(pit - 30, shoulder[1] + 5, y);
     const toTrunk = ribs(x, y, z);
     const toArm = limb(x, y, z);
-    return step(-wide, wide, toTrunk - toArm - 6 * step(pit - 30, shoulder[1], y));
+    // The shoulder's cap follows the arm only in part, as the deltoid slides under the skin.
+    const cap = 1 - 0.55 * step(shoulder[1] - 70, shoulder[1] + 45, y);
+    return cap * step(-wide, wide, toTrunk - toArm - 6 * step(pit - 30, shoulder[1], y));
   };
 
   /** Signed distance past a joint, along the middle of both bones' directions. */
