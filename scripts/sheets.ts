@@ -3,15 +3,11 @@
  * They are taken by the stage itself on the software rasteriser.
  */
 import { mkdir, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium } from '@playwright/test';
-import { build, preview } from 'vite';
-import { findBrowser } from './browser';
+import { servePreview } from './stage-preview/serve';
 import { sheets } from './stage-preview/sheets';
 
 const OUT = 'docs/sheets';
-const ROOT = 'scripts/stage-preview';
 
 const wanted = process.argv.slice(2);
 const chosen = sheets().filter(({ name }) => wanted.length === 0 || wanted.includes(name));
@@ -22,20 +18,8 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 
-const configFile = join(ROOT, 'vite.config.ts');
-const outDir = join(tmpdir(), `sheets-${process.pid}`);
-await build({ configFile, logLevel: 'error', build: { outDir, emptyOutDir: true } });
-const server = await preview({
-  configFile,
-  logLevel: 'error',
-  build: { outDir },
-  preview: { host: '127.0.0.1', port: 5181 },
-});
-const { executablePath, args, env } = await findBrowser();
-const browser = await chromium.launch({ executablePath, args: [...args], env: { ...env } });
-const page = await browser.newPage({ viewport: { width: 200, height: 200 } });
-await page.goto(server.resolvedUrls?.local[0] as string);
-await page.waitForFunction(() => window.preview);
+const served = await servePreview(5181);
+const page = await served.open();
 await mkdir(OUT, { recursive: true });
 for (const sheet of chosen) {
   const { image, missing } = await page.evaluate((asked) => window.preview.sheet(asked), sheet);
@@ -43,5 +27,4 @@ for (const sheet of chosen) {
   console.log(join(OUT, `${sheet.name}.jpg`));
   for (const reason of missing) console.log(`  left out: ${reason}`);
 }
-await browser.close();
-await new Promise((done) => server.httpServer.close(done));
+await served.close();

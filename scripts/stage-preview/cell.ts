@@ -22,6 +22,8 @@ export interface Cell {
   /** Where the eyes sit, share of the height from the top. */
   readonly eyesAt?: number;
   readonly look?: Look;
+  /** A grey card is held before the face. */
+  readonly card?: boolean;
   /** Angles in degrees. */
   readonly light?: { readonly [lamp in keyof StudioLight]?: LampChange };
   readonly backdrop?: number;

@@ -17,6 +17,7 @@ import {
   type StudioLight,
   USUAL_LIGHT,
 } from '../../src/stage';
+import { withCard } from './card';
 import type { Cell, LampChange, Sheet } from './cell';
 import { personFor } from './people';
 
@@ -89,7 +90,9 @@ async function companyOf(cell: Cell, camera: Camera): Promise<PlacedSitter[]> {
     cell.gaze,
     lensFor(camera.position, [0, 0, 0], turn),
   );
-  const company: PlacedSitter[] = [{ sitter: first, at: [0, 0, 0], turn }];
+  const company: PlacedSitter[] = [
+    { sitter: cell.card ? withCard(first) : first, at: [0, 0, 0], turn },
+  ];
   if (cell.beside) {
     const { at, turn: aside = 0 } = cell.beside;
     const lens = lensFor(camera.position, at, degToRad(aside));
