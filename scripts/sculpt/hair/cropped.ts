@@ -1,4 +1,4 @@
-import { mix, type Point, softAbs, step } from '../field';
+import { mix, type Point, step } from '../field';
 import type { HeadShape } from '../head/shape';
 import { axis, mirroredAxis } from '../nets';
 import { cap } from './cap';
@@ -15,8 +15,8 @@ export function croppedHair(shape: HeadShape): HairParts {
     volume: scalp.volume,
     paint: (x, y, z) => ({
       shade: 0.62,
-      strand: Math.atan2(softAbs(x, 60), z - crown[2]) / Math.PI,
-      sheer: mix(0.4, 0.95, step(40, 6, scalp.inside(x, y, z))),
+      strand: Math.atan2(Math.abs(x), z - crown[2]) / Math.PI,
+      sheer: 0.95 * step(22, 6, scalp.inside(x, y, z)),
     }),
     grid: {
       x: mirroredAxis(94 * sx, () => 3),
@@ -38,7 +38,7 @@ export function croppedHair(shape: HeadShape): HairParts {
           length: (r) => mix(6.2, 9.5, r.chance(1)) * mix(1, 1.25, topness(r.at[1])),
           rise: (r) => mix(0.2, 0.8, r.chance(2)),
           lift: (r) => mix(1, 2.6, r.chance(10)) * mix(0.5, 1, topness(r.at[1])),
-          width: (r) => mix(2, 4.6, step(2, 24, r.q)) * mix(0.7, 1.2, r.chance(4)),
+          width: (r) => mix(2, 4.6, step(2, 18, r.q)) * mix(0.8, 1.3, r.chance(4)),
           stray: 0.45,
           steps: 2,
           ragged: [0.5, 0.75],

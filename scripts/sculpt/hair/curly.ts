@@ -8,7 +8,7 @@ import { Groom } from './groom';
 import { HAIR_CENTRE } from './hairline';
 import type { HairParts } from './style';
 
-const CURLS = 1500;
+const CURLS = 2200;
 
 /** Curly hair: a full, uneven mass of small curls that stands off the head and half covers the ears. */
 export function curlyHair(shape: HeadShape): HairParts {
@@ -60,17 +60,17 @@ function curls(builder: RibbonBuilder, shape: HeadShape, { bed, inside }: Cap): 
     const root = onSurface(bed, centre, spread(i, -0.8));
     const q = inside(...root.at);
     if (q < 5) continue;
-    const radius = mix(2.4, 5, chance(i, 50)) * step(2, 16, q);
-    const length = mix(16, 34, chance(i, 51)) * mix(0.5, 1, step(4, 30, q));
-    const turns = mix(1.3, 2.3, chance(i, 52)) * (scatter(i, 2) < 0.5 ? -1 : 1);
+    const radius = mix(2.8, 5.4, chance(i, 50)) * step(2, 16, q);
+    const length = mix(18, 38, chance(i, 51)) * mix(0.5, 1, step(4, 30, q));
+    const turns = mix(1.7, 2.8, chance(i, 52)) * (scatter(i, 2) < 0.5 ? -1 : 1);
     const start = 2 * Math.PI * chance(i, 53);
     // The spiral's axis: along the surface in any direction, sinking.
     const any: Point = [chance(i, 54) - 0.5, chance(i, 55) - 0.95, chance(i, 56) - 0.5];
     const aside = cross(root.normal, any);
     const axisLine = unit(cross(aside, root.normal));
     const beside = unit(aside);
-    const steps = 9;
-    const depth = mix(-3, 3.5, chance(i, 57));
+    const steps = 10;
+    const depth = mix(-1.5, 3.5, chance(i, 57));
     const path = Array.from({ length: steps + 1 }, (_, k): PathPoint => {
       const t = k / steps;
       const angle = start + 2 * Math.PI * turns * t;
@@ -93,11 +93,11 @@ function curls(builder: RibbonBuilder, shape: HeadShape, { bed, inside }: Cap): 
       return { at, normal };
     });
     const width = mix(2.2, 4.2, chance(i, 58));
-    const tone = mix(0.85, 1.12, chance(i, 59)) * mix(0.72, 1, step(-3, 2, depth));
+    const tone = mix(0.85, 1.12, chance(i, 59)) * mix(0.75, 1, step(-1.5, 2, depth));
     builder.add(path, {
       width: (t) => width * mix(0.7, 1, step(0, 0.3, t)),
       shade: (t) => tone * mix(0.85, 1.05, t),
-      sheer: ragged(0.25, 0.4, 0.7),
+      sheer: ragged(0.2, 0.3, 0.7),
       hairs: Math.round(width / 0.3),
       roundness: 0.3,
     });

@@ -1,4 +1,6 @@
+import type { Beard, HairStyle } from '../../../src/sitter/types';
 import type { HeadShape } from '../head/shape';
+import { fullBeard, shortBeard } from './beard';
 import { croppedHair } from './cropped';
 import { curlyHair } from './curly';
 import { bobHair, longHair } from './curtain';
@@ -6,8 +8,7 @@ import { shortHair } from './short';
 import type { HairParts } from './style';
 import { tiedHair } from './tied';
 
-export const HAIR_STYLES = ['cropped', 'short', 'bob', 'long', 'tied', 'curly'] as const;
-export type HairStyleName = (typeof HAIR_STYLES)[number];
+export type HairStyleName = Exclude<HairStyle, 'bald'>;
 
 /** The ways this head can wear its hair. */
 export function hairStyles(shape: HeadShape): Readonly<Record<HairStyleName, HairParts>> {
@@ -22,6 +23,6 @@ export function hairStyles(shape: HeadShape): Readonly<Record<HairStyleName, Hai
 }
 
 /** The beards this head can wear. */
-export function beards(_shape: HeadShape): Readonly<Record<string, HairParts>> {
-  return {};
+export function beards(shape: HeadShape): Readonly<Record<Exclude<Beard, 'none'>, HairParts>> {
+  return { short: shortBeard(shape), full: fullBeard(shape) };
 }
