@@ -51,6 +51,13 @@ export function peopleNames({ people }: Pick<Session, 'people'>, models: Models)
   return { name, the };
 }
 
+/** A picture of those who are built: whoever is not yet there is not named either. */
+function built(picture: Picture, cast: Cast): Picture {
+  const [first, ...others] = picture.of.filter((id) => cast[id]);
+  if (first !== undefined && others.length + 1 === picture.of.length) return picture;
+  return { ...picture, of: first === undefined ? ['1'] : [first, ...others] };
+}
+
 /** Pictures on the wall; `moving` replaces the one of its letter while a move is played. */
 export function showPictures(
   session: Session,
@@ -60,7 +67,7 @@ export function showPictures(
 ): Shown[] {
   const { name } = peopleNames(session, models);
   return session.pictures.map((own) => {
-    const picture = moving?.letter === own.letter ? moving : own;
+    const picture = built(moving?.letter === own.letter ? moving : own, cast);
     const resolved = resolvePicture(session, picture, models, cast);
     const { position } = resolved.camera;
     const placed = placeCompany(cast, picture.of, session.beside);
