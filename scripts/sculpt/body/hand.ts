@@ -7,6 +7,7 @@ import {
   ellipsoid,
   type Field,
   type Knot,
+  mix,
   smoothMax,
   smoothMin,
   softAbs,
@@ -191,9 +192,16 @@ export function hands(f: Figure): Field {
   };
 }
 
-/** Skin of the hands with the forearms' ends, cut off inside the sleeves. */
+/** Skin of the hands with the forearms' ends, cut off inside the sleeves and narrower than they. */
 export function handsAndWrists(f: Figure, arms: Field): Field {
   const hand = hands(f);
   const cut = f.joints.wrist[1] + 42;
-  return (x, y, z) => smoothMax(smoothMin(hand(x, y, z), arms(x, y, z), 16), y - cut, 4);
+  const cuff = f.joints.wrist[1] + 6;
+  const room = f.cloth + f.by(0, 1.5);
+  return (x, y, z) => {
+    const arm = arms(x, y, z);
+    const d = smoothMax(smoothMin(hand(x, y, z), arm, 16), y - cut, 4);
+    if (y < cuff - 8) return d;
+    return smoothMax(d, arm - mix(30, room, step(cuff - 8, cuff, y)), 2);
+  };
 }
