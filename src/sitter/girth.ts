@@ -12,8 +12,11 @@ export interface Tube {
   readonly direction: Vec3;
   /** From the root to the menton's level along the axis. */
   readonly length: number;
-  /** From the root to the lower of menton and gonion, over the length. */
+  /** From the root to the lower of menton and gonion, and to the lobe of the ear, over the length. */
   readonly jaw: number;
+  readonly lobe: number;
+  /** Depth of the angle of the jaw. */
+  readonly jawAngle: number;
   /** Height over the plane through suprasternale and cervicale, over the menton's. */
   readonly overBase: (x: number, y: number, z: number) => number;
 }
@@ -31,6 +34,8 @@ export function neckTube(at: (name: LandmarkName) => Vec3): Tube {
     ...tube,
     length,
     jaw: Math.min(length, l) / length,
+    lobe: along(tube, at('subaurale_left')[1], at('subaurale_left')[2]) / length,
+    jawAngle: jaw[2],
     overBase: (x, y, z) => base.along(x, y, z) / base.length,
   };
 }
@@ -102,18 +107,33 @@ export function hullLength(points: readonly (readonly [number, number])[]): numb
   }, 0);
 }
 
+/** Behind the angle of the jaw the neck goes on upwards, all of it so far behind, metres. */
+const BEHIND_JAW = [0.003, 0.035] as const;
+
+/** Beside the midline it goes on downwards to the shoulders: from where to where (metres), how far
+ * (over the menton's height). */
+const ASIDE = [0.012, 0.045] as const;
+const DOWN = 0.5;
+
+/** The throat takes this much less of it than the sides and the nape. */
+const THROAT = 0.5;
+
 /**
  * How much of a girth change each point takes: all of it round the larynx, none at the neck's ends
- * (so that jaw, nape and breastbone stay where their landmarks are) nor on the shoulders.
+ * (the jaw in front, below the ears behind, so that the landmarks there stay) nor on the shoulders.
  */
 export function girthShares(tube: Tube, middle: number, P: Float32Array): Float32Array {
   return Float32Array.from({ length: P.length / 3 }, (_, v) => {
     const [x, y, z] = [P[3 * v], P[3 * v + 1], P[3 * v + 2]] as [number, number, number];
     const t = along(tube, y, z) / tube.length;
-    if (t >= tube.jaw) return 0;
-    const share = step(0.01, 0.28, tube.overBase(x, y, z)) * step(tube.jaw, 0.5, t);
-    const out = Math.hypot(x, forward(tube, y, z) - middle);
-    return share === 0 ? 0 : share * step(0.115, 0.085, out);
+    const back = step(tube.jawAngle - BEHIND_JAW[0], tube.jawAngle - BEHIND_JAW[1], z);
+    const end = tube.jaw + back * Math.max(0, 0.95 * tube.lobe - tube.jaw);
+    if (t >= end) return 0;
+    const side = step(ASIDE[0], ASIDE[1], Math.abs(x));
+    const share = step(0.01 - DOWN * side, 0.34, tube.overBase(x, y, z)) * step(end, 0.36, t);
+    if (share === 0) return 0;
+    const depth = forward(tube, y, z) - middle;
+    return share * step(0.125, 0.08, Math.hypot(x, depth)) * (1 - THROAT * step(0, 0.045, depth));
   });
 }
 
