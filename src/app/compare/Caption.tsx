@@ -53,6 +53,7 @@ export function Caption(props: {
           <StandpointValue shown={shown} /> <span className="from">{said.fromEyes}</span>
         </span>
         <span className="how">
+          {text.who !== null && `${text.who}, `}
           <span className="nb">
             <LengthValue
               label={said.focalOf(letter)}

@@ -5,6 +5,8 @@ import { words } from '../words';
 import type { Shown } from './shown';
 
 export interface CaptionWords {
+  /** Who is in it, where the session has two people. */
+  readonly who: string | null;
   readonly distance: string;
   readonly focal: string;
   readonly frame: string;
@@ -16,9 +18,11 @@ export interface CaptionWords {
 /** Less than this is shown as 0.0 degrees. */
 const LEVEL = (0.05 * Math.PI) / 180;
 
-export function captionWords({ resolved }: Shown, units: Session['units']): CaptionWords {
+export function captionWords({ resolved, subjects }: Shown, units: Session['units']): CaptionWords {
   const { faceAngle } = resolved;
+  const names = subjects.flatMap(({ name }) => name ?? []);
   return {
+    who: names.length === 0 ? null : words.compare.list(names),
     distance: formatLength(resolved.standpoint, units, 'distance'),
     focal: formatFocal(resolved.focal),
     frame: formatLength(resolved.frameHeight, units, 'frame'),

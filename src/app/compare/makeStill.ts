@@ -41,7 +41,7 @@ function stillPicture(shown: Shown, session: Session, stage: StageHandle): Still
     ...PRINTED[shown.letter],
     title: `${caption.distance} ${words.compare.fromEyes}`,
     details: [
-      `${lens(caption.focal)}, ${frame(caption.frame)}, ${formatFNumber(shown.resolved.fNumber)}`,
+      `${caption.who === null ? '' : `${caption.who}, `}${lens(caption.focal)}, ${frame(caption.frame)}, ${formatFNumber(shown.resolved.fNumber)}`,
       ...(caption.angle ? [caption.angle] : []),
     ],
     aspect: camera.sensor.width / camera.sensor.height,
