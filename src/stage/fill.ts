@@ -33,10 +33,10 @@ export function fillSurround(fill: LampSetting): readonly SoftBox[] {
     {
       centre: [x * FILL_DISTANCE, y * FILL_DISTANCE, z * FILL_DISTANCE],
       half: [half, half],
-      radiance: 1.1 * fill.strength,
+      radiance: 1.45 * fill.strength,
     },
-    { centre: [-3.2, 1.6, 1.2], half: [0.8, 1.2], radiance: 0.4 },
-    { centre: [0, 3.2, 0.6], half: [1.8, 1.6], radiance: 0.55 },
+    { centre: [-3.2, 1.6, 1.2], half: [0.8, 1.2], radiance: 0.5 },
+    { centre: [0, 3.2, 0.6], half: [1.8, 1.6], radiance: 0.6 },
   ];
 }
 

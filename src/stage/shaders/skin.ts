@@ -64,7 +64,7 @@ vec4 grain( vec3 at ) {
 }
 `,
   setup: /* glsl */ `
-softness = vec3( 0.045, 0.016, 0.01 ) + ${SCATTER} * ( vBend * ${SHARPEST_BEND} );
+softness = vec3( 0.06, 0.022, 0.013 ) + ${SCATTER} * ( vBend * ${SHARPEST_BEND} );
 // Blood lies unevenly: faint, wide blotches.
 float blood = grain( vPlace / 13.0 ).x + 0.6 * grain( vPlace / 5.0 + 31.0 ).x;
 diffuseColor.rgb *= 1.0 + blood * vec3( 0.008, 0.022, 0.024 );

@@ -76,7 +76,7 @@ float softShadow( sampler2DShadow compared, sampler2D depths, mat3 axes, vec4 op
 	// A filter too wide for its taps to overlap is turned from pixel to pixel.
 	float angle = smoothstep( 6.0, 9.0, texels ) * 6.283185 * interleavedGradientNoise( gl_FragCoord.xy + pixelOrigin );
 	// Wider, and a bent surface would shade itself: its plane no longer follows it.
-	float width = clamp( texels, 1.2, 36.0 ) / mapSize.x;
+	float width = clamp( texels, 1.2, 18.0 ) / mapSize.x;
 	mat2 turned = width * mat2( shadowTurn.x, shadowTurn.y, - shadowTurn.y, shadowTurn.x );
 	if ( angle > 0.0 ) turned = turned * mat2( cos( angle ), sin( angle ), - sin( angle ), cos( angle ) );
 

@@ -127,7 +127,7 @@ uniform float boxRadiance[ ${SOFT_BOXES} ];
 const shadedFill = /* glsl */ `
 {
 	vec3 albedo = saturate( material.diffuseContribution );
-	float open = mix( 0.06, 1.0, vOpen );
+	float open = mix( 0.14, 1.0, vOpen );
 	vec3 a = 2.0404 * albedo - 0.3324;
 	vec3 b = - 4.7951 * albedo + 0.6417;
 	vec3 c = 2.7552 * albedo + 0.6903;
