@@ -17,7 +17,7 @@ import { trouserHem, trousers } from './trousers';
 function garmentGrid(f: Figure, hemHeight: number, wide: number): Grid {
   const notch = f.suprasternale[1];
   const hem = f.y(hemHeight);
-  const outer = f.mm.bideltoid_breadth / 2 + 60;
+  const outer = f.mm.bideltoid_breadth / 2 + 85;
   return {
     x: mirroredAxis(outer, cells(wide, 2.3, [[0, 96]])),
     y: axis(
@@ -61,7 +61,7 @@ function tailored(f: Figure): BodyPart {
     substance: 'outer',
     field: jacket(f),
     grid: {
-      x: mirroredAxis(f.mm.bideltoid_breadth / 2 + 70, cells(4.8, 2.6, [[0, 130]])),
+      x: mirroredAxis(f.mm.bideltoid_breadth / 2 + 90, cells(4.8, 2.6, [[0, 130]])),
       y: axis(
         Math.min(hem, cuff) - 20,
         notch + 130,
