@@ -1,6 +1,6 @@
 /** Where the eyes look in a picture. */
 import type { Vec3 } from '../optics/types';
-import { withGaze } from '../sitter/gaze';
+import { gazedPupils, withGaze } from '../sitter/gaze';
 import type { Landmarks, Sitter, SitterMesh } from '../sitter/types';
 import { type Cast, leadOf } from './cast';
 import { personOf } from './person';
@@ -58,6 +58,14 @@ export function looking(sitter: Sitter, gaze: Gaze, lens: Vec3): Sitter {
     };
   });
 }
+
+/** The pupils of a sitter that looks as asked, without the eyes themselves. */
+export const lookingPupils = (
+  sitter: Sitter,
+  gaze: Gaze,
+  lens: Vec3,
+): Pick<Landmarks, 'pupil_left' | 'pupil_right'> =>
+  gazedPupils(sitter, gaze === 'ahead' ? null : gaze === 'lens' ? lens : gaze);
 
 /** The sitter a picture's distances are taken to, and where its eyes look. */
 export interface Lead {

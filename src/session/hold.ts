@@ -9,7 +9,7 @@ import type { SensorSides } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
 import { REGION, type Sitter } from '../sitter/types';
 import type { Cast } from './cast';
-import { type Lead, leadFor, looking } from './gaze';
+import { type Lead, leadFor, lookingPupils } from './gaze';
 import { type Place, placeOf } from './place';
 import type { Crop, Hold, Picture, Session } from './types';
 
@@ -99,9 +99,9 @@ function spanOf(
     const head = headOutline(eye, sitter);
     return head === null ? null : head.top - head.bottom;
   }
-  const { landmarks } = looking(sitter, gaze, eye.position);
+  const pupils = lookingPupils(sitter, gaze, eye.position);
   const [left, right] = (['pupil_left', 'pupil_right'] as const).map((name) => {
-    const [x, y, z] = toCameraAxes(eye, landmarks[name]);
+    const [x, y, z] = toCameraAxes(eye, pupils[name]);
     return -z < NEAREST_DRAWN ? null : ([x / -z, y / -z] as const);
   });
   return left && right ? Math.hypot(left[0] - right[0], left[1] - right[1]) : null;

@@ -5,7 +5,7 @@
  */
 import type { Vec3 } from '../optics/types';
 import { type Shell, type ShellPoint, shellOf } from './gazeShell';
-import type { Sitter, SitterMesh } from './types';
+import type { Landmarks, Sitter, SitterMesh } from './types';
 
 /** From the pupil to the point the eye turns about, metres. */
 export const ROTATION_DEPTH = 0.0105;
@@ -109,12 +109,45 @@ interface Written {
   readonly openness: Uint8Array;
 }
 
-/** Turns one eye, writing into the mesh's new arrays. Returns where its pupil then is. */
-function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written: Written): Vec3 {
+const worldOf =
+  (axes: Axes) =>
+  (p: Vec3): Vec3 =>
+    plus(plus(plus([0, 0, 0], axes[0], p[0]), axes[1], p[1]), axes[2], p[2]);
+
+/** How one eye turns for a target, within what it can. */
+function turnOf(eye: EyeFrame, axes: Axes, target: Vec3 | EyeTurn): EyeTurn {
+  const centre = plus(eye.pupil, axes[2], -ROTATION_DEPTH);
+  const wanted = 'yaw' in target ? target : turnTowards(target, centre, axes);
+  return {
+    yaw: within(wanted.yaw, GAZE_LIMIT.yaw),
+    pitch: within(wanted.pitch, GAZE_LIMIT.pitch),
+  };
+}
+
+/** Where the pupil of a turned eye is. */
+const turnedPupil = (eye: EyeFrame, axes: Axes, turn: EyeTurn): Vec3 =>
+  plus(plus(eye.pupil, axes[2], -ROTATION_DEPTH), worldOf(axes)(direction(turn)), ROTATION_DEPTH);
+
+/** The pupils of a sitter that looks so, without turning the mesh: see `withGaze`. */
+export function gazedPupils(
+  { landmarks, landmarkVertices, meshes }: Sitter,
+  target: Vec3 | EyeTurn | null,
+): Pick<Landmarks, 'pupil_left' | 'pupil_right'> {
+  const mesh = meshes[landmarkVertices.pupil_left[0]];
+  if (!target || !mesh) return landmarks;
+  const frames = eyeFrames(mesh);
+  const axes = faceAxes(frames);
+  const [pupil_left, pupil_right] = frames.map((eye) =>
+    turnedPupil(eye, axes, turnOf(eye, axes, target)),
+  ) as [Vec3, Vec3];
+  return { pupil_left, pupil_right };
+}
+
+/** Turns one eye, writing into the mesh's new arrays. */
+function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written: Written): void {
   const centre = plus(eye.pupil, axes[2], -ROTATION_DEPTH);
   const local = (p: Vec3): Vec3 => [dot(p, axes[0]), dot(p, axes[1]), dot(p, axes[2])];
-  const world = (p: Vec3): Vec3 =>
-    plus(plus(plus([0, 0, 0], axes[0], p[0]), axes[1], p[1]), axes[2], p[2]);
+  const world = worldOf(axes);
   const look = direction(turn);
   const angle = Math.acos(within(look[2], 1));
   const axis: Vec3 = angle < 1e-9 ? [1, 0, 0] : unit([-look[1], look[0], 0]);
@@ -135,7 +168,6 @@ function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written
     written.normals.set(world(facing), 3 * v);
     written.openness[v] = Math.round(here.openness);
   }
-  return plus(centre, world(look), ROTATION_DEPTH);
 }
 
 /**
@@ -156,18 +188,12 @@ export function withGaze<S extends Sitter>(sitter: S, target: Vec3 | EyeTurn | n
     normals: mesh.normals.slice(),
     openness: mesh.openness.slice(),
   };
-  const [left, right] = frames.map((eye, i) => {
-    const centre = plus(eye.pupil, axes[2], -ROTATION_DEPTH);
-    const wanted = 'yaw' in target ? target : turnTowards(target, centre, axes);
-    const turn = {
-      yaw: within(wanted.yaw, GAZE_LIMIT.yaw),
-      pitch: within(wanted.pitch, GAZE_LIMIT.pitch),
-    };
-    return turnEye(eye, axes, turn, shells[i] as Shell, written);
-  }) as [Vec3, Vec3];
+  frames.forEach((eye, i) => {
+    turnEye(eye, axes, turnOf(eye, axes, target), shells[i] as Shell, written);
+  });
   return {
     ...sitter,
     meshes: sitter.meshes.map((each, i) => (i === index ? { ...mesh, ...written } : each)),
-    landmarks: { ...sitter.landmarks, pupil_left: left, pupil_right: right },
+    landmarks: { ...sitter.landmarks, ...gazedPupils(sitter, target) },
   };
 }
