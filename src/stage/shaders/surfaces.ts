@@ -184,7 +184,7 @@ void RE_Direct_Surface( ${signature} ) {${text.direct}}
   fragment = insertAfter(
     fragment,
     '#include <normal_fragment_maps>',
-    `creaseLight = smoothstep( 0.0, 0.5, vOpen + 0.12 );\n${text.setup ?? ''}`,
+    `creaseLight = smoothstep( 0.04, 0.5, vOpen );\n${text.setup ?? ''}`,
   );
   shader.fragmentShader = replaceOnce(fragment, '#include <lights_fragment_begin>', lampLoop());
   shader.vertexShader = insertAfter(
