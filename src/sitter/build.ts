@@ -1,6 +1,7 @@
 import type { Vec3 } from '../optics/types';
 import { colourMesh } from './colours';
 import type { ClothedDimension } from './extents';
+import { glassesFor } from './glasses';
 import { landmarksFor } from './landmarks';
 import { easeOf, morph } from './morph';
 import { unitAreaNormals, warpedNormals } from './normals';
@@ -90,10 +91,12 @@ export function buildSitter(
       ...strandsOf(mesh),
     };
   });
+  const landmarks = posedLandmarks(upright.landmarks, posed, (name) => sharesAt(sculpture, name));
+  const face = meshes[sculpture.landmarks.sellion[0]];
   return {
     dimensions: upright.dimensions,
-    landmarks: posedLandmarks(upright.landmarks, posed, (name) => sharesAt(sculpture, name)),
-    meshes,
+    landmarks,
+    meshes: model.looks.glasses && face ? [...meshes, ...glassesFor(landmarks, face)] : meshes,
     landmarkVertices: sculpture.landmarks,
     guideVertices: sculpture.guides,
     ease: easeOf(sculpture),

@@ -72,6 +72,13 @@ describe('glasses', () => {
     expect(Math.min(...points(frame).map((p) => apart(p, ear)))).toBeLessThan(0.008);
   });
 
+  it('are worn when the looks say so, and by nobody else', async () => {
+    const looks = { ...model.looks, glasses: true };
+    const worn = buildSitter(await sculptureOf(model, looks), { ...model, looks });
+    const names = ({ meshes }: BuiltSitter) => meshes.map(({ name }) => name);
+    expect(names(worn)).toEqual([...names(build()), 'glasses-frame', 'glasses-lenses']);
+  });
+
   it('move with the head', () => {
     const [upright, posed] = [build(), build({ ...UPRIGHT, headTurn: 0.4, headNod: 0.2 })];
     const to = (sitter: BuiltSitter) => {
