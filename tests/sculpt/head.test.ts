@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ear } from '../../scripts/sculpt/head/ear';
 import { BUST_BOTTOM, skinGrid } from '../../scripts/sculpt/head/grid';
 import { headParts } from '../../scripts/sculpt/head/parts';
 import { type HeadLandmark, seeds } from '../../scripts/sculpt/head/seeds';
@@ -20,6 +21,21 @@ describe.each(Object.values(SHAPES))('the $id head on a coarse grid', (shape) =>
 
   it('is mirrored exactly', () => {
     expect(isMirrored(mesh)).toBe(true);
+  });
+
+  it('has ears of flesh at least 2 mm thick behind their hollow', () => {
+    const { toWorld } = ear(shape);
+    const { skin } = headParts(shape);
+    const [sx, sy, sz] = shape.scale;
+    for (let u = 8; u <= 23; u += 1)
+      for (let v = -10; v <= 6; v += 1) {
+        let thick = 0;
+        for (let w = -13; w <= 6; w += 0.5) {
+          const [x, y, z] = toWorld(u, v, w);
+          if (skin(x * sx, y * sy, z * sz) < 0) thick += 0.5;
+        }
+        expect(thick, `${u} back, ${v} up`).toBeGreaterThanOrEqual(2);
+      }
   });
 
   it('is the same on a second run', () => {
