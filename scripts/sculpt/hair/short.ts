@@ -50,7 +50,7 @@ export function shortHair(shape: HeadShape): HairParts {
     locks: () =>
       new Groom(shape, scalp, flow)
         .sheets({
-          count: 3000,
+          count: 2700,
           length: (r) =>
             mix(mix(8, 25, step(2, 36, r.q)), mix(26, 48, r.chance(1)), top(r.at)) *
             mix(0.8, 1.2, r.chance(6)),
@@ -63,7 +63,7 @@ export function shortHair(shape: HeadShape): HairParts {
           curl: (r) => 0.7 * (r.chance(11) - 0.5),
         })
         .border({
-          count: 2700,
+          count: 2300,
           length: (r) => mix(mix(6.1, 11, r.chance(9)), mix(16, 36, r.chance(9)), top(r.at)),
           rise: (r) => mix(0.2, 0.7, r.chance(11)),
           lift: (r) => mix(0.6, 5, top(r.at)) * r.chance(10),

@@ -60,8 +60,8 @@ function drawnBack(shape: HeadShape, scalp: Cap): Groom {
     // Over the crown it is first drawn back and only then down.
     const early = step(60, 150, Math.hypot(...way)) * step(20, 80, p[1]);
     // Before the ear it goes up and over it.
-    const ear = step(-52, -66, p[2] / sz) * step(-112, -96, p[2] / sz) * step(34, 12, p[1] / sy);
-    return [way[0] * (1 - 0.25 * early), way[1] + 40 * early + 190 * ear, way[2]];
+    const ear = step(-40, -68, p[2] / sz) * step(-112, -96, p[2] / sz) * step(34, 12, p[1] / sy);
+    return [way[0] * (1 - 0.25 * early), way[1] + 40 * early + 120 * ear, way[2]];
   };
   const left = ([x, y, z]: Point): number =>
     Math.hypot(target[0] - x, target[1] - y, target[2] - z) - 14;
