@@ -2,7 +2,7 @@ import type { Vec3 } from '../optics/types';
 import { carried, type Motion } from './limbs';
 import { headShare, neckAxis } from './neck';
 import { about, inverse, minus, part, plus, type Quaternion, rotate, times } from './quaternion';
-import { BONES, skeletonOf } from './skeleton';
+import { BONES, HAND_LENGTH, skeletonOf } from './skeleton';
 import { skinning } from './skinning';
 import { girthOf, motionsOf } from './stance';
 import type { Dimensions, Landmarks, Pose } from './types';
@@ -55,7 +55,7 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
   );
   const rest = skeletonOf(upright, dimensions);
   const motions = motionsOf(rest, girthOf(upright, dimensions), pose, (chest: Motion) => {
-    const wrist = besideFace(upright);
+    const wrist = besideFace(upright, dimensions.hand_length);
     const neck = carried(rest.chest, chest, pivot);
     return { wrist: plus(neck, rotate(head, minus(wrist, pivot))), turn: head };
   });
@@ -133,9 +133,10 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
 const isStill = (q: Quaternion): boolean => Math.abs(q[3]) > 1 - 1e-12;
 
 /** The wrist of a hand held to the right side of the face: its fingers end beside the jaw. */
-function besideFace(upright: Landmarks): Vec3 {
+function besideFace(upright: Landmarks, handLength: number): Vec3 {
   const { menton, gonion_right: gonion } = upright;
-  return [gonion[0] - 0.028, menton[1] - 0.095, (menton[2] + gonion[2]) / 2 + 0.065];
+  const k = handLength / HAND_LENGTH;
+  return [gonion[0] - 0.028 * k, menton[1] - 0.095 * k, (menton[2] + gonion[2]) / 2 + 0.065 * k];
 }
 
 /** Landmarks posed, each with the bones of the vertex that it stands on. */

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../optics/types';
-import { ELBOW_SURFACE, fromFloor, WRIST_SURFACE } from './landmarks-body';
+import { ELBOW_SURFACE, fromFloor, slightness, WRIST_SURFACE } from './landmarks-body';
 import { cross, dot, minus, plus, times3, unit } from './quaternion';
 import type { Dimensions, Landmarks, Side } from './types';
 
@@ -33,7 +33,7 @@ export const BONES: readonly Bone[] = [
   ...LIMB_BONES.map((name): Bone => `${name}_right`),
 ];
 
-/** Where each bone turns, in the upright figure, metres. */
+/** Where each bone turns, in the upright figure, metres. Offsets below are an adult's. */
 export type Skeleton = Readonly<Record<Bone, Vec3>>;
 
 /** Acromion to the centre of the humerus's head, mm (usual values, from memory). */
@@ -80,7 +80,8 @@ const mirrored = ([x, y, z]: Vec3, side: Side): Vec3 => [side === 'left' ? x : -
 
 /** Joints of an upright person, from the landmarks (metres) and dimensions (mm). */
 export function skeletonOf(landmarks: Landmarks, d: Dimensions): Skeleton {
-  const m = (v: Vec3): Vec3 => times3(v, 0.001);
+  const k = slightness(d) / 1000;
+  const m = (v: Vec3): Vec3 => times3(v, k);
   const limb = (side: Side): Readonly<Record<LimbBone, Vec3>> => {
     const from = (name: 'acromion' | 'elbow' | 'wrist' | 'knee', offset: Vec3): Vec3 =>
       plus(landmarks[`${name}_${side}`], mirrored(m(offset), side));
@@ -108,8 +109,8 @@ export function skeletonOf(landmarks: Landmarks, d: Dimensions): Skeleton {
       thigh: mirrored(
         [
           (HIP_OUT * d.hip_breadth_standing) / 1000,
-          fromFloor(d, d.crotch_height + HIP_OVER_CROTCH) / 1000,
-          front[2] - HIP_BEHIND_KNEE / 1000,
+          fromFloor(d, d.crotch_height) / 1000 + k * HIP_OVER_CROTCH,
+          front[2] - k * HIP_BEHIND_KNEE,
         ],
         side,
       ),

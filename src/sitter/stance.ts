@@ -1,4 +1,5 @@
 import type { Vec3 } from '../optics/types';
+import { slightness } from './landmarks-body';
 import {
   armMotions,
   type Curl,
@@ -48,11 +49,14 @@ export interface Girth {
   /** Front of chest and belly in the sitter's frame. */
   readonly chestFront: number;
   readonly bellyFront: number;
+  /** What an adult's offsets are multiplied by. */
+  readonly scale: number;
 }
 
 export function girthOf(upright: Landmarks, d: Dimensions): Girth {
   const z = upright.acromion_left[2];
   return {
+    scale: slightness(d),
     thigh: d.hip_breadth_standing / 4000,
     chestFront: z + (0.68 * d.chest_depth) / 1000 + CLOTH,
     bellyFront: z + (0.745 * d.waist_depth) / 1000 + CLOTH,
@@ -133,6 +137,7 @@ function arms(
 ): Placed {
   const sign = side === 'left' ? 1 : -1;
   const m = (x: number, y: number, z: number): Vec3 => [sign * x, y, z];
+  const k = girth.scale;
   /** Collar bone raised and brought forward, radians. */
   const shrug = (raise: number, forward: number): Motion => ({
     turn: times(chest.turn, times(about(2, sign * raise), about(1, -sign * forward))),
@@ -149,7 +154,7 @@ function arms(
     const knee = done[`shin_${side}`];
     const p = plus(hip.to, times3(minus(knee.to, hip.to), share));
     return {
-      wrist: [p[0] - sign * inwards, p[1] + girth.thigh + 0.032, p[2]],
+      wrist: [p[0] - sign * k * inwards, p[1] + girth.thigh + k * 0.032, p[2]],
       fingers,
       palm,
       elbow: m(0.75, -0.1, -1),
@@ -159,11 +164,13 @@ function arms(
   if (pose.arms === 'folded') {
     const right = side === 'right';
     const front = girth.chestFront;
-    const y = (rest.forearm_left[1] + rest.upper_arm_left[1]) / 2 - 0.075;
+    const y = (rest.forearm_left[1] + rest.upper_arm_left[1]) / 2 - k * 0.075;
     return {
       clavicle: shrug(0, rad(5)),
       reach: {
-        wrist: onChest(m(-0.035, y + (right ? -0.012 : 0.022), front + (right ? 0.1 : 0.047))),
+        wrist: onChest(
+          m(-0.035 * k, y + k * (right ? -0.012 : 0.022), front + k * (right ? 0.1 : 0.047)),
+        ),
         fingers: turned(m(-1, right ? 0.16 : 0.1, right ? -0.42 : -0.3)),
         palm: turned(right ? m(-0.3, 0, -1) : m(0, 0.1, -1)),
         elbow: turned(m(0.6, -1, -0.25)),
@@ -178,9 +185,9 @@ function arms(
         clavicle: shrug(0, rad(3)),
         reach: {
           wrist: [
-            sign * 0.052,
-            done.thigh_left.to[1] + girth.thigh + (over ? 0.062 : 0.03),
-            girth.bellyFront + (over ? 0.1 : 0.085),
+            sign * k * 0.052,
+            done.thigh_left.to[1] + girth.thigh + k * (over ? 0.062 : 0.03),
+            girth.bellyFront + k * (over ? 0.1 : 0.085),
           ],
           fingers: m(-1, over ? -0.12 : -0.06, 0.62),
           palm: m(-0.1, -1, 0.1),
@@ -191,7 +198,11 @@ function arms(
     return {
       clavicle: shrug(0, rad(4)),
       reach: {
-        wrist: [sign * 0.062, rest.thigh_left[1] + 0.045, girth.bellyFront + (over ? 0.072 : 0.04)],
+        wrist: [
+          sign * k * 0.062,
+          rest.thigh_left[1] + k * 0.045,
+          girth.bellyFront + k * (over ? 0.072 : 0.04),
+        ],
         fingers: m(-1, -0.75, 0.1),
         palm: m(-0.25, -0.1, -1),
         elbow: m(1, 0, -0.55),
