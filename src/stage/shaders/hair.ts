@@ -30,6 +30,8 @@ if ( missing > 0.004 ) {
 `;
 
 const direction = /* glsl */ `
+// A lock seen from behind is lit as from before: its hairs are round.
+normal *= faceDirection;
 vec3 acrossX = dFdx( - vViewPosition );
 vec3 acrossY = dFdy( - vViewPosition );
 vec3 plane = cross( acrossX, acrossY );
