@@ -56,9 +56,8 @@ export function trunkLandmarks(d: Dimensions) {
 }
 
 /**
- * An adult's, as all that follows: the survey measures both parts of the arm to the point of the
- * bent elbow, which stands this far beyond the joint's centre (mm, a usual value, from memory): a
- * straight arm is shorter by both.
+ * An adult's, as all that follows: the survey measures both parts of the arm to the point of the bent elbow, which stands this far
+ * beyond the joint's centre (mm, a usual value, from memory): a straight arm is shorter by both.
  */
 export const ELBOW_POINT = 27;
 
