@@ -114,6 +114,24 @@ export function headExtents(figure: Figure) {
   } as const;
 }
 
+/** How far about its widest point the wing of a nose reaches, metres. */
+const WING = 0.008;
+
+/** Greatest breadth across the wings of the nose, in front of where the cheeks begin, metres. */
+export function wingBreadth(figure: Figure): number {
+  const [out, height, depth] = figure.landmark('alare_left');
+  return breadth(
+    extent(
+      figure,
+      'skin',
+      (x, y, z, r) =>
+        r === REGION.face &&
+        z >= depth - 1e-6 &&
+        Math.hypot(Math.abs(x) - out, y - height, z - depth) < WING,
+    ),
+  );
+}
+
 /**
  * Breadth of the nose where a line across the face at a height and depth leaves it, metres: the
  * nearest crossing of the skin on the left, doubled.

@@ -7,6 +7,7 @@ import {
   earExtents,
   type Figure,
   headExtents,
+  wingBreadth,
 } from './extents';
 import { neckGirth, neckTube } from './girth';
 import { ELBOW_POINT, ELBOW_SURFACE, STANCE, slightness, WRIST_SURFACE } from './landmarks-body';
@@ -66,7 +67,7 @@ export function measure(sitter: BuiltSitter): Measured {
     minimum_frontal_breadth: across('frontotemporale'),
     bitragion_breadth: across('tragion'),
     nose_length_subnasale_sellion: gap(at('subnasale'), sellion),
-    nose_breadth: across('alare'),
+    nose_breadth: wingBreadth(figure),
     nose_protrusion: gap(at('pronasale'), at('subnasale')),
     nasal_root_breadth: crossing(figure, sellion[1], (sellion[2] + at('endocanthion_left')[2]) / 2),
     lip_length: across('cheilion'),

@@ -22,7 +22,7 @@ interface Peak {
 const head = (region: number): boolean => region === REGION.face || region === REGION.scalp;
 const face = (region: number): boolean => region === REGION.face;
 type Paired = Pick<Peak, 'reach' | 'among' | 'clear'>;
-const pair = (name: 'euryon' | 'zygion', rest: Paired): readonly Peak[] => [
+const pair = (name: 'euryon' | 'zygion' | 'alare', rest: Paired): readonly Peak[] => [
   { landmark: `${name}_left`, axis: 0, sign: 1, ...rest },
   { landmark: `${name}_right`, axis: 0, sign: -1, ...rest },
 ];
@@ -36,11 +36,17 @@ const overEars: Peak['clear'] = ({ superaurale_left: [, top] }, y) =>
 const beforeEars: Peak['clear'] = ({ tragion_left: [, , front] }, _y, z) =>
   step(front + BEFORE_EARS[0], front + BEFORE_EARS[1], z);
 
+/** Behind the widest point of the nose's wing the cheek begins; between these, metres. */
+const BEFORE_CHEEK = [-0.002, 0] as const;
+const beforeCheek: Peak['clear'] = ({ alare_left: [, , wing] }, _y, z) =>
+  step(wing + BEFORE_CHEEK[0], wing + BEFORE_CHEEK[1], z);
+
 const PEAKS: readonly Peak[] = [
   { landmark: 'vertex', axis: 1, sign: 1, reach: 0.1, among: head },
   { landmark: 'opisthocranion', axis: 2, sign: -1, reach: 0.1, among: head },
   ...pair('euryon', { reach: 0.055, among: head, clear: overEars }),
   ...pair('zygion', { reach: 0.036, among: face, clear: beforeEars }),
+  ...pair('alare', { reach: 0.0125, among: face, clear: beforeCheek }),
   { landmark: 'pronasale', axis: 2, sign: 1, reach: 0.007, among: face },
 ];
 
