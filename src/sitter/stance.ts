@@ -171,11 +171,11 @@ function arms(
         wrist: onChest(
           m(-0.035 * k, y + k * (right ? -0.012 : 0.022), front + k * (right ? 0.1 : 0.047)),
         ),
-        fingers: turned(m(-1, right ? 0.16 : 0.1, right ? -0.42 : -0.3)),
+        fingers: turned(m(-1, right ? 0.16 : 0.1, right ? -0.55 : -0.4)),
         palm: turned(right ? m(-0.3, 0, -1) : m(0, 0.1, -1)),
         elbow: turned(m(0.6, -1, -0.25)),
       },
-      curl: right ? FLAT : { knuckles: rad(-6), joints: rad(-8), thumb: 0 },
+      curl: { knuckles: rad(right ? 4 : 0), joints: rad(4), thumb: rad(-4) },
     };
   }
   if (pose.arms === 'lap') {
