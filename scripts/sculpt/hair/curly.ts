@@ -3,12 +3,12 @@ import type { HeadShape } from '../head/shape';
 import { axis, mirroredAxis } from '../nets';
 import { chance, cross, type PathPoint, type RibbonBuilder, scatter } from '../ribbons';
 import { type Cap, cap } from './cap';
-import { onSurface, ragged, spread } from './flow';
+import { alongHairline, onSurface, ragged, spread } from './flow';
 import { Groom } from './groom';
 import { HAIR_CENTRE } from './hairline';
 import type { HairParts } from './style';
 
-const CURLS = 2200;
+const CURLS = 1850;
 
 /** Curly hair: a full, uneven mass of small curls that stands off the head and half covers the ears. */
 export function curlyHair(shape: HeadShape): HairParts {
@@ -26,7 +26,7 @@ export function curlyHair(shape: HeadShape): HairParts {
     paint: (x, y, z) => ({
       shade: 0.42,
       strand: ((x + y + z) * 0.01 + 8) % 1,
-      sheer: 0.95 * step(18, 8, scalp.inside(x, y, z)),
+      sheer: 0.95 * step(26, 10, scalp.inside(x, y, z)),
     }),
     grid: {
       x: mirroredAxis(118 * sx, () => 3.4),
@@ -53,14 +53,17 @@ export function curlyHair(shape: HeadShape): HairParts {
 }
 
 /** Short spirals that spring from the mass, hang a little and are seen from their side. */
-function curls(builder: RibbonBuilder, shape: HeadShape, { bed, inside }: Cap): void {
+function curls(builder: RibbonBuilder, shape: HeadShape, { bed, inside, direction }: Cap): void {
   const [, sy, sz] = shape.scale;
   const centre: Point = [0, HAIR_CENTRE[1] * sy, HAIR_CENTRE[2] * sz];
   for (let i = 0; i < CURLS; i++) {
-    const root = onSurface(bed, centre, spread(i, -0.8));
+    // A third of them stand close behind the hairline, where the mass is thin.
+    const towards =
+      i % 3 === 0 ? direction(alongHairline(i, CURLS), 3 + 18 * chance(i, 15)) : spread(i, -0.8);
+    const root = onSurface(bed, centre, towards);
     const q = inside(...root.at);
-    if (q < 5) continue;
-    const radius = mix(2.8, 5.4, chance(i, 50)) * step(2, 16, q);
+    if (q < 3) continue;
+    const radius = mix(2.8, 5.4, chance(i, 50)) * mix(0.45, 1, step(2, 16, q));
     const length = mix(18, 38, chance(i, 51)) * mix(0.5, 1, step(4, 30, q));
     const turns = mix(1.7, 2.8, chance(i, 52)) * (scatter(i, 2) < 0.5 ? -1 : 1);
     const start = 2 * Math.PI * chance(i, 53);

@@ -121,7 +121,7 @@ function hangingHair(shape: HeadShape, hanging: Hanging): HairParts {
   });
   const { curtain, bottom } = drape(shape, hanging, gathered);
   const volume: Field = (x, y, z) =>
-    smoothMin(scalp.volume(x, y, z), smoothMax(curtain(x, y, z), bottom(y, 5), 12), 12);
+    smoothMin(scalp.volume(x, y, z), smoothMax(curtain(x, y, z), bottom(y, 12), 12), 12);
   // Below the ears it lies on itself, not on the neck.
   const bed: Field = (x, y, z) =>
     smoothMin(scalp.bed(x, y, z) + 80 * step(0, -70, y), curtain(x, y, z), 12);
@@ -132,7 +132,7 @@ function hangingHair(shape: HeadShape, hanging: Hanging): HairParts {
       strand: comb(x, z),
       sheer: Math.max(
         z > -90 * sz ? 0.95 * step(15, 7, scalp.inside(x, y, z)) * step(20, 30, y) : 0,
-        step(26, 8, y / sy - hanging.tips),
+        step(36, 16, y / sy - hanging.tips),
       ),
     }),
     grid: {
@@ -226,6 +226,5 @@ function fallen(shape: HeadShape, scalp: Cap, { tips, front }: Hanging): Groom {
       stray: 0.12,
       steps: 5,
     })
-    .down(240)
     .flyaways(170, 90, 7);
 }
