@@ -14,8 +14,8 @@ const BODY = [
 /** Folders of sources that each kind of file does not depend on. */
 const WITHOUT = {
   figure: ['hair/'],
-  hair: ['body/'],
-  clothes: ['hair/', 'head/'],
+  hair: [],
+  clothes: ['hair/'],
 } as const;
 export type Kind = keyof typeof WITHOUT;
 

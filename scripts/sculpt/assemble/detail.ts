@@ -12,7 +12,15 @@ export interface Detail {
 export const FULL_DETAIL: Detail = {
   fine: 0.9,
   every: 1,
-  triangles: { skin: 62_000, hair: 9_000, beard: 4_000, top: 13_000, outer: 13_000, hands: 10_000 },
+  triangles: {
+    skin: 84_000,
+    hair: 9_000,
+    beard: 4_000,
+    top: 13_000,
+    outer: 13_000,
+    dress: 14_000,
+    hands: 10_000,
+  },
   other: 5_000,
 };
 
