@@ -102,7 +102,7 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
   ) as Record<Substance, MeshPhysicalMaterial>;
   const rest = {
     room: litMaterial(uniforms, {
-      surface: 'plain',
+      surface: 'room',
       roughness: 0.62,
       specularIntensity: 0.5,
       fillShare: ROOM_FILL,

@@ -13,7 +13,7 @@ import { skin } from './skin';
 import { softShadowFragment } from './softShadow';
 import type { SurfaceText } from './surfaceText';
 
-export type Surface = 'skin' | 'hair' | 'eye' | 'cloth' | 'plain' | 'clay' | 'glass';
+export type Surface = 'skin' | 'hair' | 'eye' | 'cloth' | 'plain' | 'clay' | 'glass' | 'room';
 
 const shared = /* glsl */ `
 // The lamp in hand: its light before the shadow, its shadow, its angular radius.
@@ -85,6 +85,7 @@ const SURFACES: Readonly<Record<Surface, SurfaceText>> = {
   plain,
   clay,
   glass,
+  room: plain,
 };
 
 const fill = /* glsl */ `
@@ -161,6 +162,11 @@ export function lampLoop(): string {
 /** Turns the physical material's text into that of a surface under the studio's lamps. */
 export function lightSurface(shader: ShaderText, surface: Surface): void {
   const text = SURFACES[surface];
+  // The hall's colours hold its shade already.
+  const open =
+    surface === 'room'
+      ? { pars: '', value: '1.0' }
+      : { pars: 'attribute float openness;\n', value: 'openness' };
   let fragment = insertAfter(
     shader.fragmentShader,
     '#include <shadowmap_pars_fragment>',
@@ -191,9 +197,9 @@ void RE_Direct_Surface( ${signature} ) {${text.direct}}
     replaceOnce(
       shader.vertexShader,
       '#include <common>',
-      `#include <common>\nattribute float openness;\nvarying float vOpen;\n${text.vertexPars ?? ''}`,
+      `#include <common>\n${open.pars}varying float vOpen;\n${text.vertexPars ?? ''}`,
     ),
     '#include <begin_vertex>',
-    `vOpen = openness;\n${text.vertexMain ?? ''}`,
+    `vOpen = ${open.value};\n${text.vertexMain ?? ''}`,
   );
 }

@@ -3,7 +3,8 @@ import { Mesh, MeshBasicMaterial, Scene, SpotLight, type Vector2 } from 'three';
 import type { Room } from '../../../src/session/types';
 import type { SitterMesh } from '../../../src/sitter/types';
 import { type Company, isShading } from '../../../src/stage/company';
-import { meshGeometry } from '../../../src/stage/geometries';
+import type { Detail } from '../../../src/stage/detail';
+import { hold } from '../../../src/stage/geometries';
 import { HAIR_MAP, KEY_MAP, placeLamp } from '../../../src/stage/Lamps';
 import {
   aimedThrow,
@@ -25,6 +26,8 @@ export interface BareScene {
   /** Lamps whose shadows count: key, hair light. */
   readonly shadowed: readonly ShadowedLamp[];
   readonly wear: (materials: Wardrobe) => void;
+  /** Draws the figure as finely as the stage does at the pictures' size. */
+  readonly setDetail: (detail: Detail) => void;
 }
 
 function lampLight(scene: Scene, lamp: Lamp, distance: number, map: Vector2 | null): SpotLight {
@@ -56,7 +59,7 @@ export function bareScene(company: Company, light: StudioLight, room: Room): Bar
 
   const meshes: readonly SitterMesh[] = company.sitters.flatMap(({ sitter }) => sitter.meshes);
   const figure = meshes.map((mesh) => {
-    const object = new Mesh(meshGeometry(mesh));
+    const object = new Mesh(hold(mesh).fine);
     object.castShadow = isShading(mesh);
     return object;
   });
@@ -69,6 +72,10 @@ export function bareScene(company: Company, light: StudioLight, room: Room): Bar
   return {
     scene,
     shadowed,
+    setDetail: (detail) => {
+      for (const [i, mesh] of figure.entries())
+        mesh.geometry = hold(meshes[i] as SitterMesh)[detail];
+    },
     wear: (materials) => {
       shell.material = pieces.material = materials.room;
       for (const [i, mesh] of figure.entries())

@@ -10,6 +10,7 @@ import type { Camera } from '../../../src/optics/types';
 import type { StagePicture } from '../../../src/stage';
 import { alone, companyOf } from '../../../src/stage/company';
 import { depthRange } from '../../../src/stage/depthRange';
+import { detailFor, pixelsPerMetre } from '../../../src/stage/detail';
 import { hallBounds } from '../../../src/stage/floor';
 import { lampUniforms, setFill } from '../../../src/stage/lampUniforms';
 import { createMaterials } from '../../../src/stage/materials';
@@ -55,13 +56,16 @@ export function bareSide(
   const { room } = session;
   const light = session.light;
   const company = companyOf(alone(sitter));
-  const { scene, shadowed, wear } = bareScene(company, light, room);
+  const { scene, shadowed, wear, setDetail } = bareScene(company, light, room);
   const uniforms = lampUniforms();
   setFill(uniforms, light.fill);
   const studio = createMaterials(uniforms, new Color());
   const wardrobes = { studio, stock: stockWardrobe(renderer, studio, light.fill) };
   wear(studio);
   new ShadowMaps(uniforms).use(renderer, scene, shadowed, company);
+  const [first] = states[0];
+  if (!first) throw new Error('no picture');
+  setDetail(detailFor(pixelsPerMetre(first.camera, first.rect.height), null));
 
   const hall = hallBounds(company.floor, room.backdrop);
   const ranges = new Map(
