@@ -8,7 +8,7 @@ import { Groom } from './groom';
 import { HAIR_CENTRE } from './hairline';
 import type { HairParts } from './style';
 
-const CURLS = 1850;
+const CURLS = 1620;
 
 /** Curly hair: a full, uneven mass of small curls that stands off the head and half covers the ears. */
 export function curlyHair(shape: HeadShape): HairParts {
