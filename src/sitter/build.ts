@@ -7,7 +7,8 @@ import { easeOf, morph } from './morph';
 import { unitAreaNormals, warpedNormals } from './normals';
 import { type BoneShares, posedLandmarks, posing } from './pose';
 import { type Changes, resolveDimensions } from './resolve';
-import type { Sculpture, SculptureMesh } from './sculpture';
+import { type Place, positionAt, type Sculpture, type SculptureMesh } from './sculpture';
+import { stoolFor } from './stool';
 import {
   DIMENSIONS,
   type Dimensions,
@@ -96,12 +97,27 @@ export function buildSitter(
   return {
     dimensions: upright.dimensions,
     landmarks,
-    meshes: model.looks.glasses && face ? [...meshes, ...glassesFor(landmarks, face)] : meshes,
+    meshes: [
+      ...meshes,
+      ...(model.looks.glasses && face ? glassesFor(landmarks, face) : []),
+      ...(pose.stance === 'seated' ? [stoolFor(meshes, hipsOf(sculpture, meshes))] : []),
+    ],
     landmarkVertices: sculpture.landmarks,
     guideVertices: sculpture.guides,
     ease: easeOf(sculpture),
   };
 }
+
+/** Points round the hips as they are posed. */
+const hipsOf = (sculpture: Sculpture, meshes: readonly SitterMesh[]): Vec3[] =>
+  [
+    'hip_side_left',
+    'hip_side_right',
+    'hip_front_left',
+    'hip_front_right',
+    'buttock_left',
+    'buttock_right',
+  ].map((name) => positionAt(meshes, sculpture.guides[name] as Place));
 
 /** Bones of the vertex that a landmark stands on. */
 function sharesAt(sculpture: Sculpture, name: LandmarkName): BoneShares | undefined {

@@ -5,7 +5,7 @@
  * the breadth of the face.
  */
 import type { Vec3 } from '../optics/types';
-import { addTube, smooth, type Wire } from './tube';
+import { addTube, emptyWire, smooth, type Wire, wireMesh } from './tube';
 import type { Landmarks, SitterMesh } from './types';
 
 const MM = 0.001;
@@ -106,27 +106,6 @@ const rounded = (angle: number, half: number, cosine: boolean): number => {
   return half * Math.sign(value) * Math.abs(value) ** (2 / POWER);
 };
 
-const empty = (): Wire => ({ positions: [], normals: [], indices: [] });
-
-function toMesh(
-  name: string,
-  substance: SitterMesh['substance'],
-  wire: Wire,
-  colour: readonly [number, number, number],
-): SitterMesh {
-  const count = wire.positions.length / 3;
-  return {
-    name,
-    substance,
-    positions: Float32Array.from(wire.positions),
-    normals: Float32Array.from(wire.normals),
-    colours: Uint8Array.from({ length: 3 * count }, (_, i) => colour[i % 3] as number),
-    openness: new Uint8Array(count).fill(255),
-    indices: Uint32Array.from(wire.indices),
-    regions: new Uint8Array(count),
-  };
-}
-
 /** Adds one lens, a thin dome inside its rim. */
 function addLens(into: Wire, front: Local, centre: readonly [number, number], k: number): void {
   const RINGS = 6;
@@ -207,7 +186,7 @@ export function glassesFor(landmarks: Landmarks, skin: SitterMesh): readonly Sit
   const wires = [...centres.map((centre) => rimOf(usual, centre, k)), archOf(usual, k)];
   const pushes = wires.map((wire) => pushedBy(face, wire.map(seat.of)));
   const front = onFront(seat, CORNEA_TO_LENS + Math.max(...pushes) + WIRE + CLEAR);
-  const [frame, glass] = [empty(), empty()];
+  const [frame, glass] = [emptyWire(), emptyWire()];
   const forward = minus(front(0, 0, 1), front(0, 0, 0));
   for (const [i, centre] of centres.entries()) {
     addTube(frame, rimOf(front, centre, k), WIRE, forward, true);
@@ -217,8 +196,8 @@ export function glassesFor(landmarks: Landmarks, skin: SitterMesh): readonly Sit
   }
   addTube(frame, archOf(front, k), WIRE, seat.up, false);
   return [
-    toMesh('glasses-frame', 'frame', frame, FRAME),
-    toMesh('glasses-lenses', 'glass', glass, [0, 0, 0]),
+    wireMesh('glasses-frame', 'frame', frame, FRAME),
+    wireMesh('glasses-lenses', 'glass', glass, [0, 0, 0]),
   ];
 }
 

@@ -1,10 +1,33 @@
 /** A round wire along a path, as vertices with normals and triangles. */
 import type { Vec3 } from '../optics/types';
+import type { SitterMesh } from './types';
 
 export interface Wire {
   readonly positions: number[];
   readonly normals: number[];
   readonly indices: number[];
+}
+
+export const emptyWire = (): Wire => ({ positions: [], normals: [], indices: [] });
+
+/** A wire as a mesh of one colour (linear reflectance, bytes). */
+export function wireMesh(
+  name: string,
+  substance: SitterMesh['substance'],
+  wire: Wire,
+  colour: readonly [number, number, number],
+): SitterMesh {
+  const count = wire.positions.length / 3;
+  return {
+    name,
+    substance,
+    positions: Float32Array.from(wire.positions),
+    normals: Float32Array.from(wire.normals),
+    colours: Uint8Array.from({ length: 3 * count }, (_, i) => colour[i % 3] as number),
+    openness: new Uint8Array(count).fill(255),
+    indices: Uint32Array.from(wire.indices),
+    regions: new Uint8Array(count),
+  };
 }
 
 const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
