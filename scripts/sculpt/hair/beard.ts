@@ -36,13 +36,13 @@ const SHORT: Beard = {
   width: 2.5,
 };
 const FULL: Beard = {
-  cheek: 4,
+  cheek: 5,
   chin: 11,
-  length: [11, 17],
+  length: [13, 20],
   lift: 2.6,
   soft: 16,
-  hairs: 5600,
-  width: 4,
+  hairs: 6800,
+  width: 5,
 };
 
 /** The beards a head can wear. */
@@ -159,7 +159,7 @@ function hair(
   builder.add(path, {
     width: (t) => full * mix(1, 0.8, t),
     shade: () => tone,
-    sheer: ragged(0.45, 0.7, mix(0.9, 0.5, within)),
+    sheer: ragged(0.45, 0.7, mix(0.9, 0.3, within)),
     hairs: Math.max(2, Math.round(full / 0.2)),
     roundness: 0,
   });
