@@ -1,3 +1,4 @@
+import { unitAreaNormals } from '../../../src/sitter/normals';
 import type { Asset, AssetMesh } from '../asset';
 import { beards, hairStyles } from '../hair';
 import type { HairParts } from '../hair/style';
@@ -30,6 +31,24 @@ export function hairMesh(name: string, substance: 'hair' | 'brows', mesh: Hair):
   };
 }
 
+/**
+ * The mesh with normals on the side that its triangles face: where a thin border is simplified, the
+ * field's own normal may point through it.
+ */
+function sided(mesh: TriangleMesh): TriangleMesh {
+  const { positions, normals, indices } = mesh;
+  const faced = unitAreaNormals(positions, indices, normals);
+  const out = normals.slice();
+  for (let o = 0; o < out.length; o += 3) {
+    const along = [0, 1, 2].reduce(
+      (sum, j) => sum + (normals[o + j] as number) * (faced[o + j] as number),
+      0,
+    );
+    if (along < 0) out.set(faced.subarray(o, o + 3), o);
+  }
+  return { ...mesh, normals: out };
+}
+
 /** A volume with what its style says of each vertex. */
 function painted(mesh: TriangleMesh, paint: HairParts['paint']): Hair {
   const { positions: P } = mesh;
@@ -52,7 +71,7 @@ async function worn(id: string, name: string, parts: HairParts, detail: Detail):
     id,
     source: sourceHash('hair'),
     meshes: [
-      hairMesh(name, 'hair', { ...painted(mesh, parts.paint), coarse }),
+      hairMesh(name, 'hair', { ...painted(sided(mesh), parts.paint), coarse }),
       hairMesh(`${name}-locks`, 'hair', parts.locks()),
     ],
     landmarks: {},
