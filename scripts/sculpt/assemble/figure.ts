@@ -18,7 +18,7 @@ import { bodyMeshes } from './clothes';
 import type { Detail, Sex } from './detail';
 import { hairMesh } from './hair';
 import { halved } from './halves';
-import { byte, sample } from './sampling';
+import { byte, facing, sample } from './sampling';
 
 /** The person without clothes and hair: skin down to the chest, hands, eyes, brows and lashes. */
 export async function figureAsset(sex: Sex, detail: Detail): Promise<Asset> {
@@ -57,7 +57,7 @@ export async function figureAsset(sex: Sex, detail: Detail): Promise<Asset> {
   return {
     id: sex,
     source: sourceHash('figure'),
-    meshes: [skin, eyes, ...handMeshes.meshes, hairMesh('fringe', 'brows', parts.fringe())],
+    meshes: [skin, eyes, ...handMeshes.meshes, hairMesh('fringe', 'brows', facing(parts.fringe()))],
     landmarks,
     guides,
     anchors: found.anchors,

@@ -10,20 +10,20 @@ import { sourceHash } from '../source';
 import { arranged } from '../write';
 import type { Detail, Sex } from './detail';
 import { halved } from './halves';
-import { byte, facingNormals, thinned } from './sampling';
+import { byte, facing, thinned } from './sampling';
 
 type Hair = TriangleMesh & Omit<Ribbons, keyof TriangleMesh> & { readonly coarse?: Uint32Array };
 
 /** Hair of one kind; its mask `shade` holds half of each vertex' own lightness. */
 export function hairMesh(name: string, substance: 'hair' | 'brows', mesh: Hair): AssetMesh {
   const count = mesh.positions.length / 3;
-  const { positions, normals, shade, strand, sheer, coarse } = mesh;
+  const { positions, normals, indices, shade, strand, sheer, coarse } = mesh;
   return {
     name,
     substance,
     positions,
     normals,
-    indices: facingNormals(mesh),
+    indices,
     ...(coarse && { coarse }),
     openness: new Uint8Array(count).fill(255),
     regions: new Uint8Array(count),
@@ -72,7 +72,7 @@ async function worn(id: string, name: string, parts: HairParts, detail: Detail):
     source: sourceHash('hair'),
     meshes: [
       hairMesh(name, 'hair', { ...painted(sided(mesh), parts.paint), coarse }),
-      hairMesh(`${name}-locks`, 'hair', parts.locks()),
+      hairMesh(`${name}-locks`, 'hair', facing(parts.locks())),
     ],
     landmarks: {},
     guides: {},

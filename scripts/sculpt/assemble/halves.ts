@@ -11,7 +11,7 @@ export interface Halved {
 }
 
 /** Triangles of the coarse set over those of the full one. */
-const COARSE_SHARE = 0.22;
+const COARSE_SHARE = 0.4;
 
 /**
  * Simplifies a mirrored part half by half, with the places that landmarks and guides hold.

@@ -21,8 +21,12 @@ export function thinned(grid: Grid, every: number): Grid {
   return { x: thin(grid.x), y: thin(grid.y), z: thin(grid.z) };
 }
 
-/** Triangles counter-clockwise seen from where their vertices' normals point. */
-export function facingNormals({ positions: P, normals: N, indices: I }: TriangleMesh): Uint32Array {
+/**
+ * The mesh with triangles counter-clockwise seen from where their vertices' normals point: ribbons are
+ * laid without regard to it.
+ */
+export function facing<T extends TriangleMesh>(mesh: T): T {
+  const { positions: P, normals: N, indices: I } = mesh;
   const out = I.slice();
   for (let t = 0; t < I.length; t += 3) {
     const [a, b, c] = [I[t], I[t + 1], I[t + 2]] as [number, number, number];
@@ -36,5 +40,5 @@ export function facingNormals({ positions: P, normals: N, indices: I }: Triangle
     }, 0);
     if (dot < 0) out.set([a, c, b], t);
   }
-  return out;
+  return { ...mesh, indices: out };
 }
