@@ -29,6 +29,10 @@ const UPRIGHT = 24 / 1000 / (36 / 1000);
  */
 const AS_ON_SCREEN = 6;
 
+/** A software rasteriser takes minutes over a large still, and longer beside other work; milliseconds. */
+const LONGEST = 600_000;
+test.setTimeout(LONGEST);
+
 interface Saved {
   readonly name: string;
   readonly bytes: Buffer;
@@ -38,7 +42,7 @@ interface Saved {
 /** Saves from the sheet that is open. */
 async function save(app: App, width: number): Promise<Saved> {
   await app.slip().getByRole('textbox', { name: 'Width, pixels' }).fill(String(width));
-  const downloading = app.page.waitForEvent('download', { timeout: 170_000 });
+  const downloading = app.page.waitForEvent('download', { timeout: LONGEST });
   await app.press('Save the PNG');
   const download = await downloading;
   const bytes = readFileSync(await download.path());
@@ -148,7 +152,9 @@ test('progress is shown, and a stopped still leaves nothing', async ({ app }) =>
   const progress = app.slip().getByRole('progressbar');
   await expect(progress).toBeVisible();
   await expect
-    .poll(async () => Number(await progress.getAttribute('aria-valuenow')))
+    .poll(async () => Number(await progress.getAttribute('aria-valuenow')), {
+      timeout: LONGEST / 2,
+    })
     .toBeGreaterThan(0);
   await app.press('Stop');
   await expect(app.slip().getByRole('status')).toHaveText('Stopped. Nothing was saved.');
