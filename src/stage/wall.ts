@@ -170,6 +170,7 @@ export class Wall {
       aim(this.camera, camera, depthRange(camera, company.bounds, hall));
       this.open(port, from, to);
       drawLook(renderer, scene, this.camera, materials, look);
+      this.seal();
       this.renders += 1;
     };
     for (const picture of hanging.pictures) {
@@ -187,6 +188,15 @@ export class Wall {
     renderer.setScissorTest(false);
     renderer.setClearColor(0x000000, 0);
     renderer.clear();
+  }
+
+  /** Makes what is drawn opaque: hair covers its samples by alpha, and the page would shine through. */
+  private seal(): void {
+    const { renderer } = this.tools;
+    const gl = renderer.getContext();
+    gl.colorMask(false, false, false, true);
+    renderer.clear(true, false, false);
+    gl.colorMask(true, true, true, true);
   }
 
   /** Makes a picture's part between two shares of its width the one drawn on. */
