@@ -89,6 +89,12 @@ export function bareSide(
         renderer.setViewport(rect.x, rect.y, rect.width, rect.height);
         renderer.setScissor(rect.x, rect.y, rect.width, rect.height);
         renderer.render(scene, camera);
+        // Hair covers its samples by alpha, which the canvas must not keep.
+        gl.colorMask(false, false, false, true);
+        gl.clearColor(0, 0, 0, 1);
+        gl.clear(gl.COLOR_BUFFER_BIT);
+        gl.clearColor(0, 0, 0, 0);
+        gl.colorMask(true, true, true, true);
       }
       finish(gl);
     },
