@@ -13,6 +13,7 @@ import {
 } from '../optics/perspective';
 import type { Camera, Vec3 } from '../optics/types';
 import { type Metre, metres, mmToM } from '../optics/units';
+import { cross, dot, minus, unit } from '../optics/vector';
 import { landmarksFor } from '../sitter/landmarks';
 import type { LandmarkName, Landmarks, PairedLandmark } from '../sitter/types';
 import { must, orNull } from './measure-lens';
@@ -76,16 +77,6 @@ const middle = (a: Vec3, b: Vec3): Vec3 => [
   (a[2] + b[2]) / 2,
 ];
 
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-const scaled = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
-const between = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const unit = (a: Vec3): Vec3 => scaled(a, 1 / Math.hypot(...a));
-
 function place(landmarks: Landmarks, name: LandmarkName | PairedLandmark): Vec3 {
   if (name in landmarks) return landmarks[name as LandmarkName];
   const paired = name as PairedLandmark;
@@ -111,7 +102,7 @@ function drawnRatio(
 ): Drawn {
   const towards = unit(camera.position);
   const far = ([a, b]: readonly [LandmarkName, LandmarkName]) => {
-    const span = between(landmarks[a], landmarks[b]);
+    const span = minus(landmarks[a], landmarks[b]);
     return Math.sqrt(Math.max(0, dot(span, span) - dot(span, towards) ** 2));
   };
   const here = ([a, b]: readonly [LandmarkName, LandmarkName]) => {
@@ -135,7 +126,7 @@ function seenFrom({ camera, sitter }: PictureInput): FaceMeasures['seenFrom'] {
   const [, restY, restZ] = landmarksFor(sitter.dimensions).pronasale;
   const angle = Math.atan2(restY, restZ);
   const { ectocanthion_left, ectocanthion_right, pronasale } = sitter.landmarks;
-  const left = unit(between(ectocanthion_left, ectocanthion_right));
+  const left = unit(minus(ectocanthion_left, ectocanthion_right));
   const nose = unit(pronasale);
   const square = cross(nose, left);
   const up: Vec3 = [0, 1, 2].map(
@@ -188,9 +179,9 @@ export function measureFace(input: PictureInput): FaceMeasures {
     noseBreadthToFaceBreadth: drawnRatio(camera, landmarks, ['alare_left', 'alare_right'], breadth),
     faceHeightToFaceBreadth: drawnRatio(camera, landmarks, ['sellion', 'menton'], breadth),
     seenFrom: seenFrom(input),
-    noseToLens: metres(Math.hypot(...between(camera.position, landmarks.pronasale))),
+    noseToLens: metres(Math.hypot(...minus(camera.position, landmarks.pronasale))),
     pupils: {
-      here: metres(Math.hypot(...between(landmarks.pupil_left, landmarks.pupil_right))),
+      here: metres(Math.hypot(...minus(landmarks.pupil_left, landmarks.pupil_right))),
       far: mmToM(sitter.dimensions.interpupillary_distance),
     },
   };

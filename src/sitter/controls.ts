@@ -1,4 +1,5 @@
 import type { Vec3 } from '../optics/types';
+import { minus, plus } from '../optics/vector';
 import { earOf } from './ears';
 import { fromFloor, slightness } from './landmarks-body';
 import { type Place, positionAt, type Sculpture } from './sculpture';
@@ -32,8 +33,6 @@ const GLOBE: readonly Vec3[] = [
   [0, 0, -0.0249],
 ];
 
-const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 const signOf = (name: string): number => (name.endsWith('_right') ? -1 : 1);
 const sideOf = (name: string): 'left' | 'right' => (name.endsWith('_right') ? 'right' : 'left');
 

@@ -4,6 +4,7 @@
  * a whole: farther out the white slides along the shape it has at rest.
  */
 import type { Vec3 } from '../optics/types';
+import { cross, dot, plus, scaled, unit } from '../optics/vector';
 import { type Shell, type ShellPoint, shellOf } from './gazeShell';
 import type { Landmarks, Sitter, SitterMesh } from './types';
 
@@ -25,16 +26,11 @@ const STILL = 1.51;
 /** The cornea's rim blends into the white within this angle. */
 const BLEND = 0.17;
 
+/** A point moved along a direction. */
+const moved = (from: Vec3, way: Vec3, by = 1): Vec3 => plus(from, scaled(way, by));
+
 type Axes = readonly [right: Vec3, up: Vec3, out: Vec3];
 
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const plus = (a: Vec3, b: Vec3, k = 1): Vec3 => [a[0] + k * b[0], a[1] + k * b[1], a[2] + k * b[2]];
-const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-const unit = (a: Vec3): Vec3 => plus([0, 0, 0], a, 1 / Math.hypot(...a));
 const vec = (list: Float32Array, v: number): Vec3 => [
   list[3 * v] as number,
   list[3 * v + 1] as number,
@@ -55,10 +51,10 @@ export interface EyeFrame {
 /** Both eyes, the left one first: the mesh holds one after the other. */
 export function eyeFrames({ positions, normals }: SitterMesh): readonly [EyeFrame, EyeFrame] {
   const half = positions.length / 6;
-  const across = unit(plus(vec(positions, 0), vec(positions, half), -1));
+  const across = unit(moved(vec(positions, 0), vec(positions, half), -1));
   const frame = (first: number): EyeFrame => {
     const out = unit(vec(normals, first));
-    const right = unit(plus(across, out, -dot(across, out)));
+    const right = unit(moved(across, out, -dot(across, out)));
     return {
       first,
       end: first + half,
@@ -73,9 +69,9 @@ export function eyeFrames({ positions, normals }: SitterMesh): readonly [EyeFram
 
 /** The face's own axes: level through the pupils, and out along the mean of both eyes at rest. */
 function faceAxes([left, right]: readonly [EyeFrame, EyeFrame]): Axes {
-  const across = unit(plus(left.pupil, right.pupil, -1));
-  const ahead = plus(left.out, right.out);
-  const out = unit(plus(ahead, across, -dot(ahead, across)));
+  const across = unit(moved(left.pupil, right.pupil, -1));
+  const ahead = moved(left.out, right.out);
+  const out = unit(moved(ahead, across, -dot(ahead, across)));
   return [across, cross(out, across), out];
 }
 
@@ -83,7 +79,7 @@ const within = (value: number, most: number): number => Math.max(-most, Math.min
 
 /** How an eye has to turn to look at a point, within what it can. */
 function turnTowards(target: Vec3, centre: Vec3, [right, up, out]: Axes): EyeTurn {
-  const way = unit(plus(target, centre, -1));
+  const way = unit(moved(target, centre, -1));
   return {
     yaw: Math.atan2(dot(way, right), dot(way, out)),
     pitch: Math.asin(within(dot(way, up), 1)),
@@ -100,7 +96,7 @@ const direction = ({ yaw, pitch }: EyeTurn): Vec3 => [
 /** Turns a vector about a unit axis (Rodrigues). */
 function turned(p: Vec3, axis: Vec3, angle: number): Vec3 {
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  return plus(plus(plus([0, 0, 0], p, c), cross(axis, p), s), axis, (1 - c) * dot(axis, p));
+  return moved(moved(moved([0, 0, 0], p, c), cross(axis, p), s), axis, (1 - c) * dot(axis, p));
 }
 
 interface Written {
@@ -112,11 +108,11 @@ interface Written {
 const worldOf =
   (axes: Axes) =>
   (p: Vec3): Vec3 =>
-    plus(plus(plus([0, 0, 0], axes[0], p[0]), axes[1], p[1]), axes[2], p[2]);
+    moved(moved(moved([0, 0, 0], axes[0], p[0]), axes[1], p[1]), axes[2], p[2]);
 
 /** How one eye turns for a target, within what it can. */
 function turnOf(eye: EyeFrame, axes: Axes, target: Vec3 | EyeTurn): EyeTurn {
-  const centre = plus(eye.pupil, axes[2], -ROTATION_DEPTH);
+  const centre = moved(eye.pupil, axes[2], -ROTATION_DEPTH);
   const wanted = 'yaw' in target ? target : turnTowards(target, centre, axes);
   return {
     yaw: within(wanted.yaw, GAZE_LIMIT.yaw),
@@ -126,7 +122,7 @@ function turnOf(eye: EyeFrame, axes: Axes, target: Vec3 | EyeTurn): EyeTurn {
 
 /** Where the pupil of a turned eye is. */
 const turnedPupil = (eye: EyeFrame, axes: Axes, turn: EyeTurn): Vec3 =>
-  plus(plus(eye.pupil, axes[2], -ROTATION_DEPTH), worldOf(axes)(direction(turn)), ROTATION_DEPTH);
+  moved(moved(eye.pupil, axes[2], -ROTATION_DEPTH), worldOf(axes)(direction(turn)), ROTATION_DEPTH);
 
 /** The pupils of a sitter that looks so, without turning the mesh: see `withGaze`. */
 export function gazedPupils(
@@ -145,14 +141,14 @@ export function gazedPupils(
 
 /** Turns one eye, writing into the mesh's new arrays. */
 function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written: Written): void {
-  const centre = plus(eye.pupil, axes[2], -ROTATION_DEPTH);
+  const centre = moved(eye.pupil, axes[2], -ROTATION_DEPTH);
   const local = (p: Vec3): Vec3 => [dot(p, axes[0]), dot(p, axes[1]), dot(p, axes[2])];
   const world = worldOf(axes);
   const look = direction(turn);
   const angle = Math.acos(within(look[2], 1));
   const axis: Vec3 = angle < 1e-9 ? [1, 0, 0] : unit([-look[1], look[0], 0]);
   for (let v = eye.first; v < eye.end; v++) {
-    const p = local(plus(vec(written.positions, v), centre, -1));
+    const p = local(moved(vec(written.positions, v), centre, -1));
     const radius = Math.hypot(...p);
     const from = Math.acos(within(p[2] / radius, 1));
     const share = within((STILL - from) / (STILL - WHOLE), 1);
@@ -163,8 +159,8 @@ function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written
     const kept = Math.max(0, whole);
     const normal = turned(local(vec(written.normals, v)), axis, share * angle);
     const reach = kept * radius + (1 - kept) * here.radius;
-    const facing = unit(plus(plus([0, 0, 0], normal, kept), here.normal, 1 - kept));
-    written.positions.set(plus(centre, world(way), reach), 3 * v);
+    const facing = unit(moved(moved([0, 0, 0], normal, kept), here.normal, 1 - kept));
+    written.positions.set(moved(centre, world(way), reach), 3 * v);
     written.normals.set(world(facing), 3 * v);
     written.openness[v] = Math.round(here.openness);
   }

@@ -3,6 +3,7 @@
  * direction, which way it faces, and how open it lies between the lids.
  */
 import type { Vec3 } from '../optics/types';
+import { dot } from '../optics/vector';
 import type { EyeFrame } from './gaze';
 import type { SitterMesh } from './types';
 
@@ -23,8 +24,6 @@ const REACH = 1.65;
 const WIDTH = 2.6;
 /** Sums in a cell: radius, normal (3), their weight, openness, its weight. */
 const PARTS = 7;
-
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
 /** Cell coordinates of a direction: its angle from the axis laid out flat. */
 function cellOf([x, y, z]: Vec3): readonly [number, number] {

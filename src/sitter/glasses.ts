@@ -5,6 +5,7 @@
  * the breadth of the face.
  */
 import type { Vec3 } from '../optics/types';
+import { cross, dot, minus, unit } from '../optics/vector';
 import { addTube, emptyWire, smooth, type Wire, wireMesh } from './tube';
 import type { Landmarks, SitterMesh } from './types';
 
@@ -31,17 +32,6 @@ const FRAME = [10, 7, 5] as const;
 
 type Local = (across: number, up: number, out: number) => Vec3;
 
-const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const unit = (a: Vec3): Vec3 => {
-  const k = 1 / Math.hypot(...a);
-  return [a[0] * k, a[1] * k, a[2] * k];
-};
-const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
 const between = (a: Vec3, b: Vec3, share: number): Vec3 => [
   a[0] + share * (b[0] - a[0]),
   a[1] + share * (b[1] - a[1]),

@@ -1,19 +1,6 @@
 import type { Vec3 } from '../optics/types';
-import {
-  aligning,
-  cross,
-  dot,
-  inverse,
-  minus,
-  part,
-  plus,
-  type Quaternion,
-  rotate,
-  times,
-  times3,
-  twist,
-  unit,
-} from './quaternion';
+import { cross, dot, minus, plus, scaled, unit } from '../optics/vector';
+import { aligning, inverse, part, type Quaternion, rotate, times, twist } from './quaternion';
 import type { Bone, LimbBone, Skeleton } from './skeleton';
 import type { Side } from './types';
 
@@ -49,10 +36,10 @@ export function bentJoint(
   );
   const along = (first * first - second * second + d * d) / (2 * d);
   const out = Math.sqrt(Math.max(0, first * first - along * along));
-  const side = unit(minus(pole, times3(way, dot(pole, way))));
+  const side = unit(minus(pole, scaled(way, dot(pole, way))));
   return {
-    middle: plus(start, plus(times3(way, along), times3(side, out))),
-    end: plus(start, times3(way, d)),
+    middle: plus(start, plus(scaled(way, along), scaled(side, out))),
+    end: plus(start, scaled(way, d)),
   };
 }
 

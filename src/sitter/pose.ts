@@ -1,7 +1,8 @@
 import type { Vec3 } from '../optics/types';
+import { minus, plus } from '../optics/vector';
 import { carried, type Motion } from './limbs';
 import { headShare, neckAxis } from './neck';
-import { about, inverse, minus, part, plus, type Quaternion, rotate, times } from './quaternion';
+import { about, inverse, part, type Quaternion, rotate, times } from './quaternion';
 import { BONES, HAND_LENGTH, skeletonOf } from './skeleton';
 import { skinning } from './skinning';
 import { girthOf, motionsOf } from './stance';

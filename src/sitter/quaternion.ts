@@ -1,20 +1,12 @@
 import type { Vec3 } from '../optics/types';
+import { cross, plus, scaled, unit } from '../optics/vector';
+
+export { cross, dot, unit } from '../optics/vector';
 
 /** A unit quaternion: a rotation. */
 export type Quaternion = readonly [x: number, y: number, z: number, w: number];
 
 export const NO_TURN: Quaternion = [0, 0, 0, 1];
-
-export const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-export const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-export const times3 = (a: Vec3, k: number): Vec3 => [a[0] * k, a[1] * k, a[2] * k];
-export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-export const unit = (a: Vec3): Vec3 => times3(a, 1 / Math.hypot(...a));
 
 /** Turn about a coordinate axis, radians. */
 export const about = (axis: 0 | 1 | 2, angle: number): Quaternion => {
@@ -33,8 +25,8 @@ export const inverse = ([x, y, z, w]: Quaternion): Quaternion => [-x, -y, -z, w]
 
 export function rotate(q: Quaternion, v: Vec3): Vec3 {
   const axis: Vec3 = [q[0], q[1], q[2]];
-  const t = times3(cross(axis, v), 2);
-  return plus(plus(v, times3(t, q[3])), cross(axis, t));
+  const t = scaled(cross(axis, v), 2);
+  return plus(plus(v, scaled(t, q[3])), cross(axis, t));
 }
 
 /** The rotation by a share of the whole angle. */

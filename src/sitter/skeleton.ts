@@ -1,6 +1,6 @@
 import type { Vec3 } from '../optics/types';
+import { cross, dot, minus, plus, scaled, unit } from '../optics/vector';
 import { ELBOW_SURFACE, fromFloor, slightness, WRIST_SURFACE } from './landmarks-body';
-import { cross, dot, minus, plus, times3, unit } from './quaternion';
 import type { Dimensions, Landmarks, Side } from './types';
 
 /**
@@ -63,7 +63,7 @@ function handAxes(pitch: number, lean: number, roll: number) {
   ];
   const a: Vec3 = [Math.sin(l), -Math.cos(l) * Math.cos(p), Math.cos(l) * Math.sin(p)];
   const forward: Vec3 = [-Math.sin(r), 0, Math.cos(r)];
-  const b = unit(minus(forward, times3(a, dot(forward, a))));
+  const b = unit(minus(forward, scaled(a, dot(forward, a))));
   return { a, b, c: cross(a, b) } as const;
 }
 
@@ -81,20 +81,20 @@ const mirrored = ([x, y, z]: Vec3, side: Side): Vec3 => [side === 'left' ? x : -
 /** Joints of an upright person, from the landmarks (metres) and dimensions (mm). */
 export function skeletonOf(landmarks: Landmarks, d: Dimensions): Skeleton {
   const k = slightness(d) / 1000;
-  const m = (v: Vec3): Vec3 => times3(v, k);
+  const m = (v: Vec3): Vec3 => scaled(v, k);
   const limb = (side: Side): Readonly<Record<LimbBone, Vec3>> => {
     const from = (name: 'acromion' | 'elbow' | 'wrist' | 'knee', offset: Vec3): Vec3 =>
       plus(landmarks[`${name}_${side}`], mirrored(m(offset), side));
     const shoulder = from('acromion', ACROMION_TO_JOINT);
-    const elbow = from('elbow', times3(ELBOW_SURFACE, -1));
-    const wrist = from('wrist', times3(WRIST_SURFACE, -1));
+    const elbow = from('elbow', scaled(ELBOW_SURFACE, -1));
+    const wrist = from('wrist', scaled(WRIST_SURFACE, -1));
     const knee = from('knee', KNEE_TO_JOINT);
     const front = landmarks[`knee_${side}`];
     const inHand = (name: keyof typeof HAND_JOINTS): Vec3 => {
       const p = HAND_JOINTS[name];
       const { a, b, c } = HAND_AXES;
-      const out = plus(plus(times3(a, p[0]), times3(b, p[1])), times3(c, p[2]));
-      return plus(wrist, mirrored(times3(out, d.hand_length / HAND_LENGTH / 1000), side));
+      const out = plus(plus(scaled(a, p[0]), scaled(b, p[1])), scaled(c, p[2]));
+      return plus(wrist, mirrored(scaled(out, d.hand_length / HAND_LENGTH / 1000), side));
     };
     return {
       clavicle: plus(landmarks.suprasternale, mirrored(m(CLAVICLE), side)),

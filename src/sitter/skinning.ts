@@ -1,6 +1,7 @@
 import type { Vec3 } from '../optics/types';
+import { minus } from '../optics/vector';
 import type { Motions } from './limbs';
-import { minus, rotate, times } from './quaternion';
+import { rotate, times } from './quaternion';
 import { BONES, type Skeleton } from './skeleton';
 
 /**

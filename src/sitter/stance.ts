@@ -1,4 +1,5 @@
 import type { Vec3 } from '../optics/types';
+import { cross, minus, plus, scaled } from '../optics/vector';
 import { slightness } from './landmarks-body';
 import {
   armMotions,
@@ -9,18 +10,7 @@ import {
   type Motions,
   type Reach,
 } from './limbs';
-import {
-  about,
-  aligning,
-  cross,
-  minus,
-  part,
-  plus,
-  type Quaternion,
-  rotate,
-  times,
-  times3,
-} from './quaternion';
+import { about, aligning, part, type Quaternion, rotate, times } from './quaternion';
 import { HAND_AXES, type Skeleton } from './skeleton';
 import type { Dimensions, Landmarks, Pose, Side } from './types';
 
@@ -152,7 +142,7 @@ function arms(
   const onThigh = (share: number, inwards: number, palm: Vec3, fingers: Vec3): Reach => {
     const hip = done[`thigh_${side}`];
     const knee = done[`shin_${side}`];
-    const p = plus(hip.to, times3(minus(knee.to, hip.to), share));
+    const p = plus(hip.to, scaled(minus(knee.to, hip.to), share));
     return {
       wrist: [p[0] - sign * k * inwards, p[1] + girth.thigh + k * 0.032, p[2]],
       fingers,
@@ -248,5 +238,5 @@ function arms(
 const elbowSide = (rest: Skeleton, side: Side): Vec3 =>
   minus(
     rest[`forearm_${side}`],
-    times3(plus(rest[`upper_arm_${side}`], rest[`hand_${side}`]), 0.5),
+    scaled(plus(rest[`upper_arm_${side}`], rest[`hand_${side}`]), 0.5),
   );

@@ -1,5 +1,6 @@
 /** A round wire along a path, as vertices with normals and triangles. */
 import type { Vec3 } from '../optics/types';
+import { cross, dot, minus, scaled, unit } from '../optics/vector';
 import type { SitterMesh } from './types';
 
 export interface Wire {
@@ -29,16 +30,6 @@ export function wireMesh(
     regions: new Uint8Array(count),
   };
 }
-
-const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const scaled = (a: Vec3, k: number): Vec3 => [a[0] * k, a[1] * k, a[2] * k];
-const unit = (a: Vec3): Vec3 => scaled(a, 1 / Math.hypot(...a));
-const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
 
 /**
  * Adds a wire of the given radius (metres) to `into`. `across` is any direction that the path never runs

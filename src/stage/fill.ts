@@ -6,6 +6,7 @@
  * environment maps" (2001): bands weighted by pi, 2 pi / 3, pi / 4.
  */
 import type { Vec3 } from '../optics/types';
+import { cross, dot, scaled, unit } from '../optics/vector';
 import { lightDirection } from './lamps';
 import type { LampSetting } from './studio';
 
@@ -39,15 +40,6 @@ export function fillSurround(fill: LampSetting): readonly SoftBox[] {
     { centre: [0, 3.2, 0.6], half: [1.8, 1.6], radiance: 0.6 },
   ];
 }
-
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-const scaled = (a: Vec3, k: number): Vec3 => [a[0] * k, a[1] * k, a[2] * k];
-const unit = (a: Vec3): Vec3 => scaled(a, 1 / Math.hypot(...a));
 
 /** Level and upright unit vectors of a box that faces the sitter. */
 export function boxAxes({ centre }: SoftBox): readonly [level: Vec3, upright: Vec3, facing: Vec3] {

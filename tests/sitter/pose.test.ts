@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../src/optics/types';
+import { minus, plus } from '../../src/optics/vector';
 import { landmarksFor } from '../../src/sitter/landmarks';
 import { type BoneShares, type Posing, posing } from '../../src/sitter/pose';
-import { minus, plus } from '../../src/sitter/quaternion';
+
 import { BONES, type Bone, skeletonOf } from '../../src/sitter/skeleton';
 import { ARMS, type Pose, STANCES, UPRIGHT } from '../../src/sitter/types';
 import { dimensionsOf, IDS, modelOf } from './people';
