@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
 import { words } from '../words';
 import { ChoiceList } from './onDemand';
 import { Slip } from './Slip';
+import { TypedText } from './TypedText';
 import { Do } from './words';
 
 /** A colour in a sentence: chosen among swatches or typed. */
@@ -60,31 +60,21 @@ function TypedColour(props: {
     props.close();
   };
   return (
-    <Form
-      onSubmit={(event) => {
-        event.preventDefault();
-        commit();
+    <TypedText
+      label={props.typed}
+      text={text}
+      onText={(next) => {
+        setText(next);
+        setWrong(false);
       }}
+      why={wrong ? props.wrong(text) : null}
+      onSend={commit}
     >
-      <TextField
-        className="field"
-        value={text}
-        onChange={(next) => {
-          setText(next);
-          setWrong(false);
-        }}
-        isInvalid={wrong}
-        validationBehavior="aria"
-      >
-        <Label>{props.typed}</Label>
-        <Input autoComplete="off" spellCheck={false} />
-        {wrong && <FieldError className="slip-wrong">{props.wrong(text)}</FieldError>}
-      </TextField>
       <div className="row">
         <Do main type="submit">
           {words.controls.set}
         </Do>
       </div>
-    </Form>
+    </TypedText>
   );
 }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Range } from '../../session/limits';
 import { words } from '../words';
+import { TypedText } from './TypedText';
 import { Do } from './words';
 
 export type Parsed = { ok: true; value: number } | { ok: false; why: string };
@@ -50,30 +50,19 @@ export default function Entry({ close, ...props }: EntryProps & { close: () => v
     close();
   };
   return (
-    <Form
-      onSubmit={(event) => {
-        event.preventDefault();
-        commit();
+    <TypedText
+      label={props.label}
+      unseen
+      text={text}
+      onText={(next) => {
+        setText(next);
+        setWhy(null);
       }}
+      why={why}
+      onSend={commit}
+      autoFocus
+      selected={props.selected !== false}
     >
-      <TextField
-        className="field"
-        value={text}
-        onChange={(next) => {
-          setText(next);
-          setWhy(null);
-        }}
-        isInvalid={why !== null}
-        validationBehavior="aria"
-        autoFocus
-      >
-        <Label className="unseen">{props.label}</Label>
-        <Input
-          onFocus={(event) => props.selected !== false && event.currentTarget.select()}
-          autoComplete="off"
-        />
-        {why !== null && <FieldError className="slip-wrong">{why}</FieldError>}
-      </TextField>
       {props.note && <p className="slip-note">{props.note}</p>}
       <div className="row">
         {props.offers?.map((offer) => (
@@ -91,6 +80,6 @@ export default function Entry({ close, ...props }: EntryProps & { close: () => v
           {words.controls.set}
         </Do>
       </div>
-    </Form>
+    </TypedText>
   );
 }
