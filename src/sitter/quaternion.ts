@@ -1,8 +1,6 @@
 import type { Vec3 } from '../optics/types';
 import { cross, plus, scaled, unit } from '../optics/vector';
 
-export { cross, dot, unit } from '../optics/vector';
-
 /** A unit quaternion: a rotation. */
 export type Quaternion = readonly [x: number, y: number, z: number, w: number];
 

@@ -1,6 +1,6 @@
 import { type Field, step } from '../field';
+import { fallThrough, type Level } from './fall';
 import type { Figure } from './figure';
-import { loft, type Station } from './loft';
 import { type Cut, garment } from './top';
 
 /** Height of the dress's hem over the floor, mm: a little below the knee. */
@@ -19,7 +19,7 @@ function skirtFall(f: Figure): Field {
   const hip = mm.hip_breadth_standing / 2;
   const hem = dressHem(f);
   const [bellyZ, seatZ] = f.by([13, -232], [28, -240]);
-  const table = [
+  const table: readonly Level[] = [
     [chest + 30, 0.44 * mm.chest_breadth, f.by(-26, -6), f.by(-190, -204)],
     [chest - 60, 0.47 * mm.chest_breadth, f.by(2, 26), f.by(-204, -226)],
     [waist + 60, 0.47 * mm.waist_breadth + 2, bellyZ - 8, f.by(-199, -216)],
@@ -29,22 +29,10 @@ function skirtFall(f: Figure): Field {
     [crotch - 180, hip + 20, bellyZ + 2, seatZ - 4],
     [hem - 40, hip + 34, bellyZ + 4, seatZ - 8],
   ];
-  const body = loft(
-    table
-      .map(
-        ([h = 0, half = 0, front = 0, back = 0]): Station => ({
-          at: f.y(h),
-          u: [-half, half],
-          v: [back, front],
-          n: 2.25,
-        }),
-      )
-      .reverse(),
-    30,
-  );
+  const body = fallThrough(f, table, 2.25);
   const [top, bottom] = [f.y(crotch + 60), f.y(hem)];
   return (x, y, z) => {
-    const d = body(y, x, z);
+    const d = body(x, y, z);
     if (y > top || Math.abs(d) > 40) return d;
     // Soft folds, unequal as cloth makes them, deepening towards the hem.
     const turn = Math.atan2(Math.abs(x), z + 110);

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../../src/optics/types';
-import { cross, dot, unit } from '../../../src/sitter/quaternion';
+import { cross, dot, unit } from '../../../src/optics/vector';
 import { HAND_AXES, HAND_LENGTH } from '../../../src/sitter/skeleton';
 import {
   bell,

@@ -2,9 +2,9 @@ import { bell, curve, type Field, mix, smoothMax, smoothMin, softAbs, step } fro
 import { neckAndShoulders } from '../head/neck';
 import { SHAPES } from '../head/shape';
 import { sleeveFolds } from './drape';
+import { fallThrough, type Level } from './fall';
 import type { Figure } from './figure';
 import { sleeve } from './limbs';
-import { loft, type Station } from './loft';
 import { crest } from './neckline';
 import { cuffEnd, sleeveSeam, underNeck } from './top';
 import { trunk } from './trunk';
@@ -27,7 +27,7 @@ function hang(f: Figure): Field {
   const chest = mm.chest_height;
   const waist = mm.waist_height_navel;
   const hem = jacketHem(f);
-  const table = f.by(
+  const table = f.by<readonly Level[]>(
     [
       [chest + 30, 0.46 * mm.chest_breadth + OVER, -16, -200],
       [chest - 10, 0.5 * mm.chest_breadth + OVER, 18, -219],
@@ -47,20 +47,7 @@ function hang(f: Figure): Field {
       [hem - 40, 0.5 * mm.hip_breadth_standing + 23, 33, -264],
     ],
   );
-  const body = loft(
-    table
-      .map(
-        ([h = 0, half = 0, front = 0, back = 0]): Station => ({
-          at: f.y(h),
-          u: [-half, half],
-          v: [back, front],
-          n: 2.5,
-        }),
-      )
-      .reverse(),
-    30,
-  );
-  return (x, y, z) => body(y, x, z);
+  return fallThrough(f, table, 2.5);
 }
 
 /** Heights and half breadths of the open front, and where its collar and lapels lie, mm. */

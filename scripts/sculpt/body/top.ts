@@ -12,9 +12,9 @@ import {
 import { neckAndShoulders } from '../head/neck';
 import { SHAPES } from '../head/shape';
 import { bodyFolds, sleeveFolds } from './drape';
+import { fallThrough, type Level } from './fall';
 import type { Figure } from './figure';
 import { sleeve } from './limbs';
-import { loft, type Station } from './loft';
 import { type Neckline, neckline } from './neckline';
 import { trunk } from './trunk';
 
@@ -32,7 +32,7 @@ function fall(f: Figure): Field {
   const chest = mm.chest_height;
   const waist = mm.waist_height_navel;
   const hem = topHem(f);
-  const table = f.by(
+  const table = f.by<readonly Level[]>(
     [
       [chest + 30, 0.44 * mm.chest_breadth, -26, -190],
       [chest - 10, 0.49 * mm.chest_breadth, 8, -209],
@@ -52,20 +52,7 @@ function fall(f: Figure): Field {
       [hem - 40, 0.5 * mm.hip_breadth_standing + 14, 26, -251],
     ],
   );
-  const body = loft(
-    table
-      .map(
-        ([h = 0, half = 0, front = 0, back = 0]): Station => ({
-          at: f.y(h),
-          u: [-half, half],
-          v: [back, front],
-          n: 2.45,
-        }),
-      )
-      .reverse(),
-    30,
-  );
-  return (x, y, z) => body(y, x, z);
+  return fallThrough(f, table, 2.45);
 }
 
 /** How far under the skin a garment ends within its neck opening, mm. */
