@@ -2,6 +2,6 @@
 // The tracing itself is fetched apart, from ./profile/outline: the first picture does not wait for it.
 export type { ProfileOutline } from './profile/outline';
 export { Rail, type RailProps } from './rail/Rail';
-export type { ScaleKind } from './rail/scale';
 export { type FrameSpan, frameAtEyePlane } from './rail/sight';
 export type { FocusMark, RailContent, RailPicture, RailRoom } from './rail/types';
+export type { ScaleKind } from './scale';

@@ -1,7 +1,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { Rail } from '../../src/drawings';
-import { beginsTyping, distanceAfterKey, snap } from '../../src/drawings/rail/steps';
+import { beginsTyping, distanceAfterKey, snap } from '../../src/drawings/steps';
 import { HEADSHOT } from './shapes';
 
 const LIMITS = { min: 0.2, max: 3.05 };

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Box, boxesOverlap, boxInside } from '../../src/drawings/geometry';
+import { chooseTexts } from '../../src/drawings/labels';
 import { TARGET, TYPE } from '../../src/drawings/rail/ground';
-import { chooseTexts } from '../../src/drawings/rail/labels';
 import { layoutRail, type RailLayout } from '../../src/drawings/rail/layout';
-import { estimateText } from '../../src/drawings/rail/text-width';
 import type { RailContent, RailSheet } from '../../src/drawings/rail/types';
+import { estimateText } from '../../src/drawings/text-width';
 import { HEADSHOT, SHEET } from './shapes';
 
 const LETTERS = ['A', 'B', 'C', 'D'] as const;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evenScale, stretchedScale } from '../../src/drawings/rail/scale';
-import { numberedTicks, ticks } from '../../src/drawings/rail/ticks';
+import { evenScale, stretchedScale } from '../../src/drawings/scale';
+import { numberedTicks, ticks } from '../../src/drawings/ticks';
 
 const EXTENT = { from: -1.4, to: 3.8 };
 const SCALES = [evenScale(370, 250), stretchedScale(EXTENT, 8, 1332)];

@@ -1,6 +1,6 @@
 import { profileOutline } from '../../src/drawings/profile/outline';
-import { estimateText } from '../../src/drawings/rail/text-width';
 import type { RailContent, RailSheet } from '../../src/drawings/rail/types';
+import { estimateText } from '../../src/drawings/text-width';
 import { REGION, type Sitter, type SitterMesh, type Substance } from '../../src/sitter/types';
 
 type Triple = readonly [number, number, number];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Block, spread, spreadWithSides } from '../../src/drawings/rail/spread';
+import { type Block, spread, spreadWithSides } from '../../src/drawings/spread';
 
 const GAP = 4;
 const WIDTH = 1000;

@@ -2,13 +2,14 @@
  * The rail: the room from the side, drawn to scale under the pictures, with a handle for each.
  * One unit of the drawing is one CSS pixel; texts follow `rem`, the root font size.
  */
+import '../tones.css';
 import './rail.css';
 import { useMemo, useRef } from 'react';
+import { useTextWidth } from '../text-width';
 import { layoutRail } from './layout';
 import { RailHandle } from './RailHandle';
 import { RailLine } from './RailLine';
 import { RailLabels, RailRoom } from './RailRoom';
-import { useTextWidth } from './text-width';
 import type { RailContent, RailSheet } from './types';
 import type { RailActions } from './useHandle';
 import { zonesSentence } from './words';
@@ -65,7 +66,7 @@ export function Rail(props: RailProps) {
         <p className="rail-note">
           {reasons.map(({ letter, text }) => (
             <span key={letter} className="rail-reason">
-              <b className={`rail-tone rail-${letter.toLowerCase()}`}>{letter}</b> {text}{' '}
+              <b className={`tone tone-${letter.toLowerCase()}`}>{letter}</b> {text}{' '}
             </span>
           ))}
           {reasons.length === 0 && notes.join(' ')}

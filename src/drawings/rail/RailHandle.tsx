@@ -35,7 +35,7 @@ export function RailHandle({ place, ground, units, ...actions }: RailHandleProps
   return (
     <g
       {...handlers}
-      className={`rail-handle rail-${letter.toLowerCase()}`}
+      className={`rail-handle tone-${letter.toLowerCase()}`}
       data-dragging={dragging || undefined}
       role="slider"
       tabIndex={0}

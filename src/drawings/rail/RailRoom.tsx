@@ -38,7 +38,7 @@ export function RailRoom({ layout, room, figure }: RailRoomProps) {
       {sight.map(({ letter, points }) => (
         <path
           key={`${letter}${points[points.length - 1]?.y}`}
-          className={`rail-line rail-sight rail-${letter.toLowerCase()}`}
+          className={`rail-line rail-sight tone-${letter.toLowerCase()}`}
           d={chainPath(points)}
         />
       ))}
@@ -46,7 +46,7 @@ export function RailRoom({ layout, room, figure }: RailRoomProps) {
       {frames.map(({ letter, points: [top, bottom] }) => (
         <path
           key={letter ?? 'all'}
-          className={`rail-frame ${letter ? `rail-line rail-${letter.toLowerCase()}` : ''}`}
+          className={`rail-frame ${letter ? `rail-line tone-${letter.toLowerCase()}` : ''}`}
           d={`${chainPath([top, bottom])}M${top.x - bracket} ${top.y}h${2 * bracket}M${bottom.x - bracket} ${bottom.y}h${2 * bracket}`}
         />
       ))}
@@ -138,7 +138,7 @@ function Figure({ ground, figure, clip }: FigureProps) {
 
 /** A mark of one picture wears its accent; a shared one does not. */
 function letterClass([letter, ...others]: readonly Letter[]): string {
-  return letter && others.length === 0 ? `rail-tone rail-${letter.toLowerCase()}` : '';
+  return letter && others.length === 0 ? `tone tone-${letter.toLowerCase()}` : '';
 }
 
 /** The texts of the room's drawing; drawn over all lines. */

@@ -1,6 +1,6 @@
 /** Sizes and scales of the rail: everything else is placed by these. */
 import type { Box, Point } from '../geometry';
-import { type DistanceScale, type Extent, evenScale, stretchedScale } from './scale';
+import { type DistanceScale, type Extent, evenScale, stretchedScale } from '../scale';
 import type { RailContent, RailSheet } from './types';
 
 /** Below this width the figures' labels stand in a note under the drawing. */

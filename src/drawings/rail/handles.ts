@@ -1,10 +1,11 @@
 /** The handles' places: stems, tabs that fan out, values and targets. */
 import type { Letter } from '../../session/types';
 import type { Box, Point } from '../geometry';
+import { spreadWithSides } from '../spread';
+import type { MeasureText } from '../text-width';
 import { type RailGround, TARGET, TYPE } from './ground';
 import { distanceArc } from './sight';
-import { spreadWithSides } from './spread';
-import type { MeasureText, RailContent, RailPicture } from './types';
+import type { RailContent, RailPicture } from './types';
 import { showDistance } from './words';
 
 export interface HandlePlace {

@@ -1,14 +1,14 @@
 /** The whole rail as places and paths: a pure function of what it is told. */
 import type { Letter } from '../../session/types';
 import { type Point, segmentsOf } from '../geometry';
+import type { PlacedLabel } from '../labels';
+import { chooseTexts } from '../labels';
+import { numberedTicks, ticks } from '../ticks';
 import { type RailGround, railGround, TYPE } from './ground';
 import { type HandlePlace, placeHandles } from './handles';
-import type { PlacedLabel } from './labels';
-import { chooseTexts } from './labels';
 import { type FramePlace, gatherFocus, placeFrames, sharesFrame } from './marks';
 import { type FocusPlace, placeRailLabels } from './room-labels';
 import { sightLines } from './sight';
-import { numberedTicks, ticks } from './ticks';
 import type { RailContent, RailSheet } from './types';
 import { noteSentences, STRETCHED_TEXTS, ZONES, zoneTexts } from './words';
 

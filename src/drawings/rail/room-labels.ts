@@ -1,11 +1,12 @@
 /** Places the texts inside the room's drawing, and the nearest-focus marks beside theirs. */
 import type { Letter } from '../../session/types';
 import { type Box, type Point, type Segment, segmentsOf } from '../geometry';
+import { placeLabels } from '../labels';
+import type { MeasureText } from '../text-width';
 import { type RailGround, TYPE } from './ground';
 import type { HandlePlace } from './handles';
-import { placeLabels } from './labels';
 import { gatherFocus } from './marks';
-import type { MeasureText, RailContent } from './types';
+import type { RailContent } from './types';
 import {
   figureBox,
   focusId,

@@ -2,9 +2,10 @@
 import type { Units } from '../../readings/quantities';
 import type { Letter } from '../../session/types';
 import type { ProfileOutline } from '../profile/outline';
-import type { ScaleKind } from './scale';
+import type { ScaleKind } from '../scale';
+import type { Limits } from '../steps';
+import type { MeasureText } from '../text-width';
 import type { FrameSpan } from './sight';
-import type { Limits } from './steps';
 
 export interface RailPicture extends Limits {
   readonly letter: Letter;
@@ -54,9 +55,6 @@ export interface RailContent {
   readonly pictures: readonly RailPicture[];
   readonly focus: readonly FocusMark[];
 }
-
-/** Width in pixels of a text of the given size and weight. */
-export type MeasureText = (text: string, px: number, weight?: number) => number;
 
 /** The sheet it is drawn on. */
 export interface RailSheet {

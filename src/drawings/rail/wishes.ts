@@ -1,9 +1,9 @@
 /** Where each text of the room's drawing would like to stand, best first. */
 import type { Letter } from '../../session/types';
 import type { Box } from '../geometry';
+import type { LabelWish } from '../labels';
 import type { RailGround } from './ground';
 import type { HandlePlace } from './handles';
-import type { LabelWish } from './labels';
 import { sharesFrame } from './marks';
 import type { FocusGroup, RailContent } from './types';
 import { focusText, frameTexts, keptTexts, showDistance, splitInTwo } from './words';

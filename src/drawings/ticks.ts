@@ -1,5 +1,5 @@
 /** Marks and numbers along the distance line. */
-import { formatLength, formatNumber, METRES_PER, type Units } from '../../readings/quantities';
+import { formatLength, formatNumber, METRES_PER, type Units } from '../readings/quantities';
 import type { DistanceScale, Extent } from './scale';
 
 interface TickUnit {

@@ -1,6 +1,8 @@
 /** Widths of texts: measured where there is a page, estimated where there is none. */
 import { type RefObject, useEffect, useMemo, useState } from 'react';
-import type { MeasureText } from './types';
+
+/** Width in pixels of a text of the given size and weight. */
+export type MeasureText = (text: string, px: number, weight?: number) => number;
 
 /** Width over height of characters of a book face; generous, so that an estimate keeps texts apart. */
 const ESTIMATE: readonly (readonly [RegExp, number])[] = [

@@ -1,13 +1,6 @@
 /** Places texts so that none covers another; sight lines are crossed only when nothing else is left. */
-import type { Letter } from '../../session/types';
-import {
-  type Box,
-  boxesOverlap,
-  boxInside,
-  grow,
-  type Segment,
-  segmentMeetsBox,
-} from '../geometry';
+import type { Letter } from '../session/types';
+import { type Box, boxesOverlap, boxInside, grow, type Segment, segmentMeetsBox } from './geometry';
 import { spread } from './spread';
 
 export interface LabelWish {

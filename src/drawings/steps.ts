@@ -1,5 +1,5 @@
 /** How a handle's distance changes by key or by hand. Metres. */
-import { METRES_PER, type Units } from '../../readings/quantities';
+import { METRES_PER, type Units } from '../readings/quantities';
 
 interface Steps {
   readonly fine: number;
