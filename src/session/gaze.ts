@@ -1,6 +1,6 @@
 /** Where the eyes look in a picture. */
 import type { Vec3 } from '../optics/types';
-import { gazedPupils, withGaze } from '../sitter/gaze';
+import { gazedPupils, turnedEyes, withGaze } from '../sitter/gaze';
 import type { Landmarks, Sitter, SitterMesh } from '../sitter/types';
 import { type Cast, leadOf } from './cast';
 import { personOf } from './person';
@@ -9,12 +9,7 @@ import type { Gaze, Picture, Session } from './types';
 /** Gazes remembered of each pair of eyes: those of the pictures that hang, and of some steps of a drag. */
 const REMEMBERED = 16;
 
-/** What a gaze changes of a sitter. */
-interface Turned {
-  readonly eyes: SitterMesh;
-  readonly pupils: Pick<Landmarks, 'pupil_left' | 'pupil_right'>;
-}
-const turned = new WeakMap<SitterMesh, Map<string, Turned>>();
+const turned = new WeakMap<SitterMesh, Map<string, SitterMesh>>();
 const looks = new WeakMap<Sitter, Map<string, Sitter>>();
 
 /** What `make` gave for the key before, or gives now; the oldest is forgotten. */
@@ -45,18 +40,13 @@ export function looking(sitter: Sitter, gaze: Gaze, lens: Vec3): Sitter {
   if (gaze === 'ahead' || !eyes) return sitter;
   const target = gaze === 'lens' ? lens : gaze;
   const key = JSON.stringify(target);
-  return remembered(looks, sitter, key, () => {
-    const { eyes: mesh, pupils } = remembered(turned, eyes, key, (): Turned => {
-      const { meshes, landmarks } = withGaze(sitter, target);
-      const { pupil_left, pupil_right } = landmarks;
-      return { eyes: meshes[index] as SitterMesh, pupils: { pupil_left, pupil_right } };
-    });
-    return {
-      ...sitter,
-      meshes: sitter.meshes.map((each, i) => (i === index ? mesh : each)),
-      landmarks: { ...sitter.landmarks, ...pupils },
-    };
-  });
+  return remembered(looks, sitter, key, () =>
+    withGaze(
+      sitter,
+      target,
+      remembered(turned, eyes, key, () => turnedEyes(eyes, target)),
+    ),
+  );
 }
 
 /** The pupils of a sitter that looks as asked, without the eyes themselves. */

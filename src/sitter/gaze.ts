@@ -6,6 +6,8 @@
 import type { Vec3 } from '../optics/types';
 import { cross, dot, plus, scaled, unit } from '../optics/vector';
 import { type Shell, type ShellPoint, shellOf } from './gazeShell';
+import { type Axes, cornersOf, type LidPlace, withLids } from './lidMeshes';
+import { beforeLids, lidTurn } from './lids';
 import type { Landmarks, Sitter, SitterMesh } from './types';
 
 /** From the pupil to the point the eye turns about, metres. */
@@ -28,8 +30,6 @@ const BLEND = 0.17;
 
 /** A point moved along a direction. */
 const moved = (from: Vec3, way: Vec3, by = 1): Vec3 => plus(from, scaled(way, by));
-
-type Axes = readonly [right: Vec3, up: Vec3, out: Vec3];
 
 const vec = (list: Float32Array, v: number): Vec3 => [
   list[3 * v] as number,
@@ -139,9 +139,28 @@ export function gazedPupils(
   return { pupil_left, pupil_right };
 }
 
-/** Turns one eye, writing into the mesh's new arrays. */
-function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written: Written): void {
+/** The white reaches into both corners: how far, level from the pupil, metres. */
+function reachOf(eye: EyeFrame, across: Vec3, positions: Float32Array) {
+  let [least, most] = [0, 0];
+  for (let v = eye.first; v < eye.end; v++) {
+    const x = dot(moved(vec(positions, v), eye.pupil, -1), across);
+    least = Math.min(least, x);
+    most = Math.max(most, x);
+  }
+  return { least, most };
+}
+
+/** Turns one eye, writing into the mesh's new arrays; the lids' shade on it goes with the lids. */
+function turnEye(
+  eye: EyeFrame,
+  axes: Axes,
+  turn: EyeTurn,
+  lids: number,
+  shell: Shell,
+  written: Written,
+): void {
   const centre = moved(eye.pupil, axes[2], -ROTATION_DEPTH);
+  const shaded = beforeLids(lids, reachOf(eye, axes[0], written.positions));
   const local = (p: Vec3): Vec3 => [dot(p, axes[0]), dot(p, axes[1]), dot(p, axes[2])];
   const world = worldOf(axes);
   const look = direction(turn);
@@ -162,20 +181,21 @@ function turnEye(eye: EyeFrame, axes: Axes, turn: EyeTurn, shell: Shell, written
     const facing = unit(moved(moved([0, 0, 0], normal, kept), here.normal, 1 - kept));
     written.positions.set(moved(centre, world(way), reach), 3 * v);
     written.normals.set(world(facing), 3 * v);
-    written.openness[v] = Math.round(here.openness);
+    const place = scaled(way, reach);
+    const before = shaded(place);
+    const shade = before === place ? here : shell(unit(before));
+    written.openness[v] = Math.round(shade.openness);
   }
 }
 
-/**
- * The sitter with the eyes turned: to a point (the lens, in the sitter's own frame), on which they
- * converge; to a direction in the head, both alike; or `null`, as built. Nothing but the eyes changes, and
- * the pupils' landmarks go with them, so near a lens the distance between the pupils shrinks. The origin
- * stays midway between the pupils at rest.
- */
-export function withGaze<S extends Sitter>(sitter: S, target: Vec3 | EyeTurn | null): S {
-  const [index] = sitter.landmarkVertices.pupil_left;
-  const mesh = sitter.meshes[index];
-  if (!target || !mesh) return sitter;
+/** The turns of both eyes for a target, and of the lids, which go together (radians). */
+function turnsOf(frames: readonly [EyeFrame, EyeFrame], axes: Axes, target: Vec3 | EyeTurn) {
+  const [left, right] = frames.map((eye) => turnOf(eye, axes, target)) as [EyeTurn, EyeTurn];
+  return { eyes: [left, right], lids: lidTurn((left.pitch + right.pitch) / 2) } as const;
+}
+
+/** The eyes' mesh turned. */
+export function turnedEyes(mesh: SitterMesh, target: Vec3 | EyeTurn): SitterMesh {
   const frames = eyeFrames(mesh);
   const axes = faceAxes(frames);
   const shells = shellOf(mesh, frames, axes, { depth: ROTATION_DEPTH, cornea: WHOLE });
@@ -184,12 +204,41 @@ export function withGaze<S extends Sitter>(sitter: S, target: Vec3 | EyeTurn | n
     normals: mesh.normals.slice(),
     openness: mesh.openness.slice(),
   };
+  const { eyes, lids } = turnsOf(frames, axes, target);
   frames.forEach((eye, i) => {
-    turnEye(eye, axes, turnOf(eye, axes, target), shells[i] as Shell, written);
+    turnEye(eye, axes, eyes[i] as EyeTurn, lids, shells[i] as Shell, written);
   });
+  return { ...mesh, ...written };
+}
+
+/**
+ * The sitter with the eyes turned: to a point (the lens, in the sitter's own frame), on which they
+ * converge; to a direction in the head, both alike; or `null`, as built. The lids go with the eyes up and
+ * down, and nothing else changes. The pupils' landmarks go along, so near a lens the distance between the
+ * pupils shrinks. The origin stays midway between the pupils at rest.
+ * @param turned the eyes' mesh where it has been turned so before: `turnedEyes`
+ */
+export function withGaze<S extends Sitter>(
+  sitter: S,
+  target: Vec3 | EyeTurn | null,
+  turned?: SitterMesh,
+): S {
+  const [index] = sitter.landmarkVertices.pupil_left;
+  const mesh = sitter.meshes[index];
+  if (!target || !mesh) return sitter;
+  const eyes = turned ?? turnedEyes(mesh, target);
+  const frames = eyeFrames(mesh);
+  const axes = faceAxes(frames);
+  const places = frames.map(
+    ({ pupil }, i): LidPlace => ({
+      centre: moved(pupil, axes[2], -ROTATION_DEPTH),
+      corners: cornersOf(sitter, i === 0 ? 'left' : 'right', pupil, axes[0]),
+    }),
+  );
+  const meshes = withLids(sitter, axes, places, turnsOf(frames, axes, target).lids);
   return {
     ...sitter,
-    meshes: sitter.meshes.map((each, i) => (i === index ? { ...mesh, ...written } : each)),
+    meshes: meshes.map((each, i) => (i === index ? eyes : each)),
     landmarks: { ...sitter.landmarks, ...gazedPupils(sitter, target) },
   };
 }

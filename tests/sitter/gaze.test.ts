@@ -91,7 +91,7 @@ describe('eyes that look away', () => {
     expect(pupils(withGaze(upright, { yaw: 2, pitch: -2 }))).toEqual(pupils(most));
   });
 
-  it('share every other mesh and change nothing when they look ahead', () => {
+  it('share every other mesh when they stay level, and change nothing when they look ahead', () => {
     expect(withGaze(upright, null)).toBe(upright);
     const away = withGaze(upright, { yaw: 0.3, pitch: 0 });
     const [eyes] = upright.landmarkVertices.pupil_left;
