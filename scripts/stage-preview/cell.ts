@@ -2,7 +2,10 @@
 import type { Looks, Pose, SitterModel } from '../../src/sitter/types';
 import type { LampSetting, Look, StudioLight } from '../../src/stage';
 
-export type LampChange = Partial<LampSetting>;
+export type LampChange = Partial<LampSetting> & {
+  /** Size of the source over its distance. */
+  readonly softness?: number;
+};
 
 export interface Cell {
   readonly label: string;

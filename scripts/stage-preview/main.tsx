@@ -54,12 +54,13 @@ function cameraOf(cell: Cell, aspect: number): Camera {
 }
 
 function lampOf(usual: LampSetting, change: LampChange = {}): LampSetting {
-  const { azimuth, elevation, ...rest } = change;
+  const { azimuth, elevation, softness, ...rest } = change;
   return {
     ...usual,
     ...rest,
     ...(azimuth !== undefined && { azimuth: degToRad(azimuth) }),
     ...(elevation !== undefined && { elevation: degToRad(elevation) }),
+    ...(softness !== undefined && { size: softness * (rest.distance ?? usual.distance) }),
   };
 }
 

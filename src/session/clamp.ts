@@ -1,6 +1,10 @@
 /** A sound session brought into the legal ranges. */
 import type { Models } from '../models/types';
 import { DIMENSIONS, type DimensionName } from '../sitter/types';
+import { clampKit, clampOwnLens } from './clamp-kit';
+import { clampPlan } from './clamp-plan';
+import { clampRoom } from './clamp-room';
+import { kitOf } from './kit';
 import type { LampSetting } from './light';
 import { clamp, LIMITS } from './limits';
 import type { Company, Gaze, Person, PersonId, Picture, Session, View } from './types';
@@ -94,12 +98,14 @@ const clampLamp = (lamp: LampSetting): LampSetting => ({
   azimuth: clamp(lamp.azimuth, LIMITS.lightAzimuth),
   elevation: clamp(lamp.elevation, LIMITS.lightElevation),
   strength: clamp(lamp.strength, LIMITS.lightStrength),
-  softness: clamp(lamp.softness, LIMITS.lightSoftness),
+  distance: clamp(lamp.distance, LIMITS.lightDistance),
+  size: clamp(lamp.size, LIMITS.lightSize),
 });
 
 export function clampSession(session: Session, models: Models): Session {
-  const { people, beside, crop, light, room } = session;
+  const { people, beside, crop, light, kits } = session;
   const [first, ...others] = people;
+  const [firstKit, ...otherKits] = kits;
   return {
     ...session,
     people: [clampPerson(first, models), ...others.map((person) => clampPerson(person, models))],
@@ -107,7 +113,9 @@ export function clampSession(session: Session, models: Models): Session {
       right: clamp(beside.right, LIMITS.besideRight),
       forward: clamp(beside.forward, LIMITS.besideForward),
     },
-    body: { ...session.body, megapixels: clamp(session.body.megapixels, LIMITS.megapixels) },
+    kits: [clampKit(firstKit), ...otherKits.map(clampKit)],
+    kit: kitOf(session).id,
+    ownLenses: session.ownLenses.map(clampOwnLens),
     crop: {
       ...crop,
       frameHeight: clamp(crop.frameHeight, LIMITS.frameHeight),
@@ -121,11 +129,8 @@ export function clampSession(session: Session, models: Models): Session {
       hair: clampLamp(light.hair),
       background: clampLamp(light.background),
     },
-    room: {
-      backdrop: clamp(room.backdrop, LIMITS.backdrop),
-      cameraWall: clamp(room.cameraWall, LIMITS.cameraWall),
-      behindCamera: clamp(room.behindCamera, LIMITS.behindCamera),
-    },
+    room: clampRoom(session.room),
+    plan: clampPlan(session.plan, session.pictures),
     play: playBetween(session.play, session.pictures),
     printHeight: clamp(session.printHeight, LIMITS.printHeight),
   };

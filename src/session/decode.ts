@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { describeIssue } from '../models/issue';
 import type { Models } from '../models/types';
 import { clampSession } from './clamp';
+import { lensesOf } from './kit';
 import { MIGRATIONS, migrate } from './migrate';
 import { impossibility } from './person';
 import { sessionSchema } from './schema';
@@ -87,14 +88,25 @@ export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models)
 
 /** The first thing a session names that models/ does not hold. */
 function unknownModel(session: Session, models: Models): string | null {
-  const { people, body, crop, lenses, pictures } = session;
-  const stranger = people.find(({ model }) => !models.sitters.has(model));
-  if (stranger) return `the sitter "${stranger.model}"`;
-  if (!models.formats.has(body.format)) return `the format "${body.format}"`;
-  if (crop.framing !== null && !models.framings.has(crop.framing)) {
-    return `the framing "${crop.framing}"`;
+  const { people, kits, crop, pictures, plan } = session;
+  const rows = plan.group?.rows ?? [];
+  const names: [what: string, known: ReadonlyMap<string, unknown>, asked: (string | null)[]][] = [
+    [
+      'sitter',
+      models.sitters,
+      [...people.map(({ model }) => model), ...rows.flatMap((row) => row.models)],
+    ],
+    ['format', models.formats, kits.flatMap(({ bodies }) => bodies.map(({ format }) => format))],
+    ['framing', models.framings, [crop.framing, ...plan.wanted.map(({ framing }) => framing)]],
+    [
+      'lens',
+      lensesOf(session, models),
+      [...kits.flatMap(({ lenses }) => lenses), ...pictures.map(({ lens }) => lens)],
+    ],
+  ];
+  for (const [what, known, asked] of names) {
+    const stranger = asked.find((id) => id !== null && !known.has(id));
+    if (stranger !== undefined) return `the ${what} "${stranger}"`;
   }
-  const named = pictures.flatMap(({ lens }) => (lens === null ? [] : [lens]));
-  const lens = [...lenses, ...named].find((each) => !models.lenses.has(each));
-  return lens === undefined ? null : `the lens "${lens}"`;
+  return null;
 }

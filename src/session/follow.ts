@@ -9,6 +9,7 @@ import { type Metre, metres } from '../optics/units';
 import type { Sitter } from '../sitter/types';
 import { type Cast, leadOf } from './cast';
 import { cropFocal } from './hold';
+import { bodyOf, lensesOf } from './kit';
 import { known } from './known';
 import { actingFocal } from './lens-fit';
 import { clamp, LIMITS } from './limits';
@@ -37,7 +38,7 @@ function solve(start: number, wanted: number, at: (standpoint: number) => number
 }
 
 export const sensorOf = (session: Session, models: Models): SensorSides =>
-  sensorSides(known(models.formats, session.body.format), session.crop.orientation);
+  sensorSides(known(models.formats, bodyOf(session).format), session.crop.orientation);
 
 const replace = (session: Session, picture: Picture): Session => ({
   ...session,
@@ -45,10 +46,16 @@ const replace = (session: Session, picture: Picture): Session => ({
 });
 
 /** Focal length as it acts of what a picture's fixed view names: a mark when its lens is named. */
-function actingAt(picture: Picture, focal: number, depth: Metre, models: Models): Metre {
+function actingAt(
+  session: Session,
+  picture: Picture,
+  focal: number,
+  depth: Metre,
+  models: Models,
+): Metre {
   return picture.lens === null
     ? metres(focal)
-    : actingFocal(known(models.lenses, picture.lens), metres(focal), depth);
+    : actingFocal(known(lensesOf(session, models), picture.lens), metres(focal), depth);
 }
 
 /** Standpoint from which the session's crop needs `focal`, metres. */
@@ -62,7 +69,7 @@ export function standpointForFocal(
   return solve(picture.standpoint, 1, (standpoint) => {
     const there = { ...picture, standpoint };
     const needed = cropFocal(replace(session, there), there, sensor, cast);
-    return needed / actingAt(picture, focal, placeOf(there, sensor).depth, models);
+    return needed / actingAt(session, picture, focal, placeOf(there, sensor).depth, models);
   });
 }
 
@@ -79,7 +86,7 @@ export function frameHeightForFocal(
   const sensor = sensorOf(session, models);
   const { depth } = placeOf(picture, sensor);
   const now = imageDistance(cropFocal(session, picture, sensor, cast), depth);
-  const wanted = imageDistance(actingAt(picture, focal, depth, models), depth);
+  const wanted = imageDistance(actingAt(session, picture, focal, depth, models), depth);
   return now.ok && wanted.ok ? (session.crop.frameHeight * now.value) / wanted.value : null;
 }
 
@@ -94,7 +101,7 @@ export function standpointForFrame(
   const sensor = sensorOf(session, models);
   return solve(picture.standpoint, 1, (standpoint) => {
     const { depth } = placeOf({ ...picture, standpoint }, sensor);
-    const acting = actingAt(picture, focal, depth, models);
+    const acting = actingAt(session, picture, focal, depth, models);
     const focus = focusForFrame(metres(frameHeight), acting, sensor.height);
     return focus.ok ? depth / focus.value : 1;
   });

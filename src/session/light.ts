@@ -1,4 +1,5 @@
 /** The studio's four lights as they are set. */
+import { clamp, LIMITS } from './limits';
 
 export const LAMPS = ['key', 'fill', 'hair', 'background'] as const;
 export type LampName = (typeof LAMPS)[number];
@@ -10,8 +11,10 @@ export interface LampSetting {
   readonly elevation: number;
   /** 1 is the usual strength, 0 is off. */
   readonly strength: number;
-  /** Diameter of the source over its distance: 0.05 hard .. 1 soft. */
-  readonly softness: number;
+  /** From the eyes to the source, metres. */
+  readonly distance: number;
+  /** Side or diameter of the source, metres. */
+  readonly size: number;
 }
 
 /**
@@ -21,12 +24,16 @@ export interface LampSetting {
  */
 export type Light = Readonly<Record<LampName, LampSetting>>;
 
+/** Size of the source over its distance: 0.05 hard .. 1 soft. */
+export const softnessOf = ({ size, distance }: Pick<LampSetting, 'size' | 'distance'>): number =>
+  clamp(size / distance, LIMITS.lightSoftness);
+
 const DEGREE = Math.PI / 180;
 
 /** The usual places, by eye: fill and hair light on the side away from a key at the picture's left. */
 export const USUAL_LIGHT: Light = {
-  key: { azimuth: 38 * DEGREE, elevation: 34 * DEGREE, strength: 1, softness: 0.3 },
-  fill: { azimuth: -40 * DEGREE, elevation: 12 * DEGREE, strength: 1, softness: 0.8 },
-  hair: { azimuth: -148 * DEGREE, elevation: 36 * DEGREE, strength: 1, softness: 0.2 },
-  background: { azimuth: 0, elevation: -4 * DEGREE, strength: 1, softness: 0.8 },
+  key: { azimuth: 38 * DEGREE, elevation: 34 * DEGREE, strength: 1, distance: 2.2, size: 0.66 },
+  fill: { azimuth: -40 * DEGREE, elevation: 12 * DEGREE, strength: 1, distance: 3.7, size: 2.96 },
+  hair: { azimuth: -148 * DEGREE, elevation: 36 * DEGREE, strength: 1, distance: 2.1, size: 0.42 },
+  background: { azimuth: 0, elevation: -4 * DEGREE, strength: 1, distance: 1.4, size: 1.12 },
 };

@@ -1,4 +1,5 @@
 /** The legal range of every number of the document, in one table; metres, radians, plain ratios. */
+import { LEAST_BEFORE, LEAST_TO_WALL } from '../plan/run';
 
 export interface Range {
   readonly least: number;
@@ -36,9 +37,41 @@ export const LIMITS = {
   lightElevation: degrees(-80, 89),
   lightStrength: range(0, 2),
   lightSoftness: range(0.02, 1.5),
-  backdrop: range(0.3, 30),
-  cameraWall: range(0.5, 60),
+  lightDistance: range(0.3, 12),
+  lightSize: range(0.01, 6),
+  /** Eyes to the backdrop. */
+  backdrop: range(LEAST_BEFORE, 30),
+  cameraWall: range(LEAST_TO_WALL, 60),
   behindCamera: range(0, 3),
+  /** Length and width of the room; `clampRoom` keeps what stands in it inside. */
+  roomSide: range(1, 100),
+  ceiling: range(1.8, 12),
+  /** The axis keeps so far from a wall beside it. */
+  besideAxis: range(0.3, 50),
+  backdropOffWall: range(0, 20),
+  backdropWidth: range(0.3, 12),
+  backdropTop: range(0.3, 12),
+  obstacleSize: range(0.02, 20),
+  obstacleHeight: range(0.02, 12),
+  lensLength: range(0.01, 1.5),
+  nearestFocus: range(0.02, 20),
+  largestMagnification: range(0.01, 5),
+  /** Behind the sensor mark (-) it lies in some long lenses. */
+  entrancePupil: range(-0.5, 1),
+  pupilMagnification: range(0.1, 10),
+  measuredTape: range(0.1, 50),
+  measuredFrame: range(0.02, 50),
+  rowSpacing: range(0.2, 3),
+  personSpacing: range(0.3, 3),
+  step: range(0.05, 1),
+  askedNoseGain: range(0.005, 1),
+  askedRowDifference: range(0.005, 1),
+  askedStretch: range(0.005, 1),
+  askedPersonal: range(0.15, 10),
+  askedClearance: range(0, 5),
+  /** Blur disc over the picture's height. */
+  askedSoftness: range(0.0005, 0.5),
+  askedBackdropMargin: range(0, 2),
   playSeconds: range(0.5, 60),
   printHeight: range(0.02, 10),
   /** A changed dimension over the sitter's own: a little beyond the 1st and 99th percentile. */
@@ -48,6 +81,20 @@ export const LIMITS = {
 /** Longest texts, in characters. */
 export const TITLE_LENGTH = 200;
 export const NOTES_LENGTH = 20_000;
+export const NAME_LENGTH = 80;
+
+/** Most of each in one document. */
+export const MOST = {
+  kits: 12,
+  bodies: 8,
+  lenses: 60,
+  ownLenses: 40,
+  obstacles: 24,
+  wanted: 12,
+  rows: 8,
+  /** People of a group, all rows together. */
+  group: 30,
+} as const;
 
 /** The nearest legal value. A value that is no number takes the least. */
 export const clamp = (value: number, { least, most }: Range): number =>

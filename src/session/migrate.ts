@@ -20,6 +20,10 @@ const list = (value: unknown): unknown[] => {
   if (!Array.isArray(value)) throw new TypeError('expected a list');
   return value;
 };
+const number = (value: unknown): number => {
+  if (typeof value !== 'number') throw new TypeError('expected a number');
+  return value;
+};
 
 /** One entry for each version left behind, oldest first. Version 1 is the first. */
 export const MIGRATIONS: readonly Migration[] = [
@@ -52,6 +56,79 @@ export const MIGRATIONS: readonly Migration[] = [
           background: { azimuth: 0, elevation: -0.07, strength: 1, softness: 0.8 },
         },
         pictures: list(pictures).map((picture) => ({ of: ['1'], ...record(picture) })),
+      };
+    },
+  },
+  {
+    from: 2,
+    what: 'kits of several bodies in place of one body and its lenses; own lenses; a room with sides; lights at a distance; the plan',
+    lift: ({ body, lenses, light, room, ...rest }) => {
+      const { backdrop, cameraWall, behindCamera } = record(room);
+      const lamps = record(light);
+      const crop = record(rest.crop);
+      const pictures = list(rest.pictures).map(record);
+      // The backdrop was taken to hang 0.20 m off the wall.
+      const length = 0.2 + number(backdrop) + number(cameraWall);
+      return {
+        ...rest,
+        kits: [
+          {
+            id: 'kit-1',
+            name: 'Kit',
+            bodies: [{ id: 'body-1', name: 'Body', ...record(body) }],
+            body: 'body-1',
+            lenses,
+          },
+        ],
+        kit: 'kit-1',
+        ownLenses: [],
+        // Where the lamps were drawn; their sizes are such that they stay as soft as they were.
+        light: Object.fromEntries(
+          Object.entries({ key: 2.2, fill: 3.7, hair: 2.1, background: 1.4 }).map(
+            ([name, distance]) => {
+              const { softness, ...lamp } = record(lamps[name]);
+              return [name, { ...lamp, distance, size: number(softness) * distance }];
+            },
+          ),
+        ),
+        room: {
+          name: '',
+          length,
+          width: 4,
+          ceiling: 2.6,
+          axis: 'along',
+          aside: 0,
+          backdrop: { offWall: 0.2, width: 2.72, top: 2.3 },
+          sitterBefore: backdrop,
+          behindCamera,
+          obstacles: [],
+        },
+        plan: {
+          wanted: [
+            {
+              id: 'wanted-1',
+              framing: crop.framing,
+              frameHeight: crop.framing === null ? crop.frameHeight : null,
+              orientation: crop.orientation,
+              eyesAt: crop.eyesAt,
+              cameraHeight: 0,
+              of: '1',
+            },
+          ],
+          asked: {
+            noseGain: 0.08,
+            rowDifference: 0.1,
+            stretch: 0.1,
+            personal: null,
+            clearance: 0.3,
+            sharp: 'eyes',
+            fNumber: [1.4, 16],
+            softness: null,
+            backdropMargin: 0.05,
+          },
+          group: null,
+          picture: pictures.at(-1)?.letter,
+        },
       };
     },
   },

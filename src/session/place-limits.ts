@@ -4,10 +4,10 @@ import { depthBefore } from '../optics/perspective';
 import type { Lens, Refusal } from '../optics/types';
 import type { Metre } from '../optics/units';
 import type { Sitter } from '../sitter/types';
+import type { RoomRun } from './kit';
 import type { Asked } from './lens-fit';
 import { type Limit, limitFrom, type Remedy } from './limit';
 import type { Place } from './place';
-import type { Room } from './types';
 import type { View } from './view';
 
 const placeLimit = (refusal: Refusal, place: Place): Limit =>
@@ -42,7 +42,7 @@ export function roomLimits(
   asked: Asked,
   tape: Metre,
   lens: Lens | null,
-  room: Room,
+  room: RoomRun,
   sitter: Sitter,
 ): Limit[] {
   const found: Limit[] = [];

@@ -1,5 +1,6 @@
 import type { PictureInput } from '../readings/types';
 import type { Placed } from './cast';
+import { bodyOf, runOf } from './kit';
 import { LIMITS } from './limits';
 import type { ResolvedPicture } from './resolve';
 import type { Session } from './types';
@@ -30,8 +31,8 @@ export function readingInput(
     cutFromFocal: resolved.cut === null ? null : resolved.focal,
     fNumber: resolved.fNumber,
     focusDistance: resolved.focusDistance,
-    backdropDistance: Math.max(LIMITS.backdrop.least, session.room.backdrop + placed.at[2]),
+    backdropDistance: Math.max(LIMITS.backdrop.least, runOf(session.room).backdrop + placed.at[2]),
     printHeight: session.printHeight,
-    megapixels: session.body.megapixels,
+    megapixels: bodyOf(session).megapixels,
   };
 }

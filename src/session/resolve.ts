@@ -10,6 +10,7 @@ import type { Cast } from './cast';
 import { companionOf, companyLimits, eyesAcrossFor } from './company';
 import { leadFor } from './gaze';
 import { type Held, heldBy, imageForHeld } from './hold';
+import { bodyOf, kitOf, lensesOf, runOf } from './kit';
 import { known } from './known';
 import { fitLens, rankLenses, tapeFor } from './lens-fit';
 import type { Limit } from './limit';
@@ -64,9 +65,11 @@ export function resolvePicture(
   models: Models,
   cast: Cast,
 ): ResolvedPicture {
-  const format = known(models.formats, session.body.format);
+  const body = bodyOf(session);
+  const lenses = lensesOf(session, models);
+  const format = known(models.formats, body.format);
   const sensor = sensorSides(format, session.crop.orientation);
-  const named = picture.lens === null ? null : known(models.lenses, picture.lens);
+  const named = picture.lens === null ? null : known(lenses, picture.lens);
   const place = placeOf(picture, sensor);
   const held = heldBy(session, sensor, cast);
   const lead = leadFor(session, cast, picture);
@@ -105,7 +108,7 @@ export function resolvePicture(
   const fits = named
     ? [fitLens(named, asked)]
     : rankLenses(
-        session.lenses.map((id) => known(models.lenses, id)),
+        kitOf(session).lenses.map((id) => known(lenses, id)),
         asked,
       );
   const [best] = fits;
@@ -121,7 +124,7 @@ export function resolvePicture(
           focus: place.depth,
           sensor,
           frameHeight,
-          megapixels: session.body.megapixels,
+          megapixels: body.megapixels,
         })
       : null;
   return {
@@ -142,7 +145,7 @@ export function resolvePicture(
       ...(companion ? companyLimits(camera, sitter, companion, frameHeight) : []),
       ...viewLimits(place, view, asked, metres(wantedFrame)),
       ...lensLimits,
-      ...roomLimits(place, asked, tapeDistance, lens, session.room, sitter),
+      ...roomLimits(place, asked, tapeDistance, lens, runOf(session.room), sitter),
     ],
     cut: cut?.ok ? cut.value : null,
     faceAngle: viewAngle(camera),

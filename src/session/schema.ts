@@ -2,13 +2,10 @@
 import * as v from 'valibot';
 import { ARMS, BEARDS, CLOTHES, DIMENSIONS, HAIR_STYLES, STANCES } from '../sitter/types';
 import { LAMPS } from './light';
-import { NOTES_LENGTH, TITLE_LENGTH } from './limits';
+import { MOST, NOTES_LENGTH, TITLE_LENGTH } from './limits';
+import { id, letter, many, number, orientation, positive, some } from './schema-parts';
+import { kit, ownLens, plan, room } from './schema-plan';
 import { LETTERS, PERSON_IDS, SESSION_VERSION, type Session } from './types';
-
-const number = v.pipe(v.number(), v.finite());
-const positive = v.pipe(number, v.gtValue(0));
-const letter = v.picklist(LETTERS);
-const id = v.pipe(v.string(), v.nonEmpty(), v.maxLength(100));
 
 const view = v.variant('by', [
   v.strictObject({ by: v.literal('crop') }),
@@ -36,7 +33,8 @@ const lamp = v.strictObject({
   azimuth: number,
   elevation: number,
   strength: number,
-  softness: number,
+  distance: positive,
+  size: positive,
 });
 
 const colour = v.exactOptional(v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)));
@@ -89,13 +87,14 @@ export const sessionSchema = v.strictObject({
     ),
   ),
   beside: v.strictObject({ right: number, forward: number }),
-  body: v.strictObject({ format: id, megapixels: positive }),
-  lenses: v.pipe(v.array(id), v.maxLength(100)),
+  kits: some(kit, MOST.kits),
+  kit: id,
+  ownLenses: many(ownLens, MOST.ownLenses),
   crop: v.strictObject({
     hold: v.picklist(['frame-height', 'head-height', 'pupil-distance']),
     frameHeight: positive,
     framing: v.nullable(id),
-    orientation: v.picklist(['portrait', 'landscape']),
+    orientation,
     eyesAt: number,
     eyesAcross: number,
   }),
@@ -111,7 +110,8 @@ export const sessionSchema = v.strictObject({
     ),
   ),
   light: v.strictObject(v.entriesFromList(LAMPS, lamp)),
-  room: v.strictObject({ backdrop: number, cameraWall: number, behindCamera: number }),
+  room,
+  plan,
   play: v.strictObject({ from: letter, to: letter, seconds: number }),
   printHeight: number,
   notes: v.pipe(v.string(), v.maxLength(NOTES_LENGTH)),

@@ -3,10 +3,12 @@
  * Everything on screen is a pure function of it; it is edited by the named actions alone.
  */
 import type { Orientation } from '../optics/types';
+import type { RoomPlan } from '../plan/run';
+import type { Asked } from '../plan/types';
 import type { Colours, DimensionName, Looks, Pose } from '../sitter/types';
 import type { Light } from './light';
 
-export const SESSION_VERSION = 2;
+export const SESSION_VERSION = 3;
 export const LETTERS = ['A', 'B', 'C', 'D'] as const;
 export type Letter = (typeof LETTERS)[number];
 
@@ -98,13 +100,116 @@ export interface Crop {
   readonly eyesAcross: number;
 }
 
-export interface Room {
-  /** Sitter's eyes to the backdrop. */
-  readonly backdrop: number;
-  /** Sitter's eyes to the wall behind the camera. */
-  readonly cameraWall: number;
+/** A camera body of a kit. */
+export interface Body {
+  readonly id: string;
+  readonly name: string;
+  /** A file of models/formats. */
+  readonly format: string;
+  readonly megapixels: number;
+}
+
+/** A frame height seen at a distance on the tape, the focus untouched between two of them. */
+export interface MeasuredFrame {
+  readonly tape: number;
+  readonly frame: number;
+}
+
+/** A lens that the photographer typed or measured; its figures mean what those of a `Lens` of optics mean. */
+export interface OwnLens {
+  readonly id: string;
+  readonly name: string;
+  readonly focal: readonly [number, number];
+  readonly widest: readonly [number, number];
+  readonly smallest: number;
+  readonly nearestFocus: readonly [number, number];
+  readonly length: number;
+  readonly largestMagnification?: number;
+  readonly entrancePupil?: number;
+  readonly pupilMagnification?: number;
+  /** Where it was measured: what the entrance pupil's place and the focal length follow from. */
+  readonly measured?: { readonly near: MeasuredFrame; readonly far: MeasuredFrame };
+}
+
+export interface Kit {
+  readonly id: string;
+  readonly name: string;
+  readonly bodies: readonly [Body, ...Body[]];
+  /** The body that the pictures are taken with. */
+  readonly body: string;
+  /** Ids of models/lenses or of own lenses. */
+  readonly lenses: readonly string[];
+}
+
+/** A thing on the floor, or the ground a door sweeps. */
+export interface Obstacle {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: 'thing' | 'door';
+  /** Floor coordinates of the corner nearest to the room's own corner (0, 0). */
+  readonly x: number;
+  readonly y: number;
+  /** Along x. */
+  readonly length: number;
+  /** Along y. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * The room that is photographed in. Floor coordinates: x along its length from the end wall, y across its
+ * width. How the camera's axis lies in it, `RoomPlan` tells.
+ */
+export interface Room extends RoomPlan {
+  readonly name: string;
+  readonly ceiling: number;
+  readonly backdrop: RoomPlan['backdrop'] & {
+    /** Upper edge above the floor. */
+    readonly top: number;
+  };
   /** Kept free behind the sensor mark for the photographer. */
   readonly behindCamera: number;
+  readonly obstacles: readonly Obstacle[];
+}
+
+/** A row of a group; rows are told from the camera backwards. */
+export interface GroupRow {
+  readonly place: 'seated' | 'standing' | 'step';
+  /** Files of models/sitters, from the picture's left. */
+  readonly models: readonly string[];
+  /** Between neighbours, eyes to eyes. */
+  readonly spacing: number;
+}
+
+export interface Group {
+  readonly rows: readonly GroupRow[];
+  /** Between two rows, eyes to eyes along the axis. */
+  readonly rowSpacing: number;
+  /** Height of one step. */
+  readonly step: number;
+  readonly curve: 'straight' | 'curved';
+}
+
+/** A picture that is wanted from the sitting. */
+export interface PlanWanted {
+  readonly id: string;
+  /** A file of models/framings, or null for a frame of its own. */
+  readonly framing: string | null;
+  /** Null: the framing's usual height for that person; for a group, as wide as it needs. */
+  readonly frameHeight: number | null;
+  readonly orientation: Orientation;
+  readonly eyesAt: number;
+  readonly cameraHeight: number;
+  readonly of: PersonId | 'both' | 'group';
+}
+
+export interface PlanPart {
+  /** In the order of shooting. */
+  readonly wanted: readonly PlanWanted[];
+  readonly asked: Asked;
+  readonly group: Group | null;
+  /** The picture that a chosen result is hung in. */
+  readonly picture: Letter;
 }
 
 export interface Session {
@@ -114,14 +219,16 @@ export interface Session {
   /** One or two, by their ids. */
   readonly people: readonly [Person, ...Person[]];
   readonly beside: Beside;
-  readonly body: { readonly format: string; readonly megapixels: number };
-  /** Lens ids of models/lenses.json. */
-  readonly lenses: readonly string[];
+  readonly kits: readonly [Kit, ...Kit[]];
+  /** The kit in use. */
+  readonly kit: string;
+  readonly ownLenses: readonly OwnLens[];
   readonly crop: Crop;
   readonly kept: Kept;
   readonly pictures: readonly Picture[];
   readonly light: Light;
   readonly room: Room;
+  readonly plan: PlanPart;
   readonly play: { readonly from: Letter; readonly to: Letter; readonly seconds: number };
   /** Height of the print whose viewing distance is read. */
   readonly printHeight: number;

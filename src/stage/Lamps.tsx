@@ -1,6 +1,6 @@
 import { type Ref, useLayoutEffect, useMemo, useRef } from 'react';
 import { type SpotLight, Vector2 } from 'three';
-import type { Room } from '../session/types';
+import type { RoomRun } from '../session/kit';
 import {
   aimedThrow,
   backdropLamp,
@@ -54,7 +54,7 @@ function LampLight({ lamp, distance, map, lightRef }: LampLightProps) {
 
 export interface LampsProps {
   readonly light: StudioLight;
-  readonly room: Room;
+  readonly room: RoomRun;
   /** Told the lamps whose shadows count, whenever they are set anew. */
   readonly onSet: (lamps: readonly ShadowedLamp[]) => void;
 }

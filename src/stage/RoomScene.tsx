@@ -1,13 +1,13 @@
 import { type Ref, useEffect, useMemo } from 'react';
 import { type Group, MeshBasicMaterial } from 'three';
-import type { Room } from '../session/types';
+import type { RoomRun } from '../session/kit';
 import { LAYER } from './layers';
 import type { Materials } from './materials';
 import { furniture, windowPanes } from './room/furniture';
 import { hallShell } from './room/shell';
 
 export interface RoomSceneProps {
-  readonly room: Room;
+  readonly room: RoomRun;
   /** The whole hall: its height is that of the floor of whoever stands in it. */
   readonly hall: Ref<Group>;
   readonly materials: Materials;

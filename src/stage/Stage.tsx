@@ -1,7 +1,8 @@
 import { createRoot, extend, type ReconcilerRoot } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Group, Mesh, NeutralToneMapping, SpotLight, WebGLRenderer } from 'three';
-import type { Letter, Room } from '../session/types';
+import type { RoomRun } from '../session/kit';
+import type { Letter } from '../session/types';
 import type { LandmarkName, Sitter } from '../sitter/types';
 import type { Look } from './looks';
 import { EXPOSURE } from './outputPass';
@@ -18,7 +19,7 @@ export interface StageProps {
   /** Who is in the pictures that name nobody. */
   readonly sitter: Sitter;
   readonly light: StudioLight;
-  readonly room: Room;
+  readonly room: RoomRun;
   readonly look?: Look;
   /** Landmarks shown by the look 'landmarks'. Keep the array's identity while it does not change. */
   readonly landmarks?: readonly LandmarkName[];

@@ -2,7 +2,8 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { Color, type Group } from 'three';
 import type { Camera } from '../optics/types';
-import type { Letter, Room } from '../session/types';
+import type { RoomRun } from '../session/kit';
+import type { Letter } from '../session/types';
 import type { LandmarkName, Sitter } from '../sitter/types';
 import { alone, Companies, type Company, type PlacedSitter } from './company';
 import { depthRange } from './depthRange';
@@ -47,7 +48,7 @@ export interface StageSceneProps {
   readonly pictures: readonly StagePicture[];
   readonly sitter: Sitter;
   readonly light: StudioLight;
-  readonly room: Room;
+  readonly room: RoomRun;
   readonly look: Look;
   readonly landmarks: readonly LandmarkName[];
   /** Buffer pixels per CSS pixel. */

@@ -8,7 +8,7 @@
 import type { Vec3 } from '../optics/types';
 import { cross, dot, scaled, unit } from '../optics/vector';
 import { lightDirection } from './lamps';
-import type { LampSetting } from './studio';
+import { type LampSetting, softnessOf } from './studio';
 
 export interface SoftBox {
   readonly centre: Vec3;
@@ -24,15 +24,14 @@ const FLOOR_RADIANCE = 0.06;
 
 /** The fill's own box, and what the hall's light walls and ceiling give back. */
 export const SOFT_BOXES = 3;
-const FILL_DISTANCE = 3.7;
 
 /** The boxes around the sitter when the fill is set so. */
 export function fillSurround(fill: LampSetting): readonly SoftBox[] {
   const [x, y, z] = lightDirection(fill);
-  const half = (fill.softness * FILL_DISTANCE) / 2;
+  const half = (softnessOf(fill) * fill.distance) / 2;
   return [
     {
-      centre: [x * FILL_DISTANCE, y * FILL_DISTANCE, z * FILL_DISTANCE],
+      centre: [x * fill.distance, y * fill.distance, z * fill.distance],
       half: [half, half],
       radiance: 1.45 * fill.strength,
     },

@@ -1,7 +1,7 @@
 /** The studio's lamps: where they stand, how large and how strong they are. Metres, the sitter's frame. */
 import type { Vec3 } from '../optics/types';
-import type { Room } from '../session/types';
-import type { LampSetting, StudioLight } from './studio';
+import type { RoomRun } from '../session/kit';
+import { type LampSetting, type StudioLight, softnessOf } from './studio';
 
 export interface Lamp {
   readonly position: Vec3;
@@ -14,10 +14,8 @@ export interface Lamp {
   readonly beam: number;
 }
 
-const KEY_DISTANCE = 2.2;
 const KEY_AIM: Vec3 = [0, -0.42, 0];
 const HAIR_AIM: Vec3 = [0, -0.05, -0.05];
-const HAIR_DISTANCE = 2.1;
 /** A lamp behind the sitter keeps this far from the wall. */
 const WALL_GAP = 0.25;
 
@@ -31,27 +29,27 @@ export function lightDirection(light: Pick<LampSetting, 'azimuth' | 'elevation'>
   ];
 }
 
-/** The key: a round soft box whose size follows the wanted softness (diameter over distance). */
+/** The key: a round soft box. */
 export function keyLamp({ key }: Pick<StudioLight, 'key'>): Lamp {
   const [x, y, z] = lightDirection(key);
   return {
-    position: [x * KEY_DISTANCE, y * KEY_DISTANCE, z * KEY_DISTANCE],
+    position: [x * key.distance, y * key.distance, z * key.distance],
     target: KEY_AIM,
-    diameter: key.softness * KEY_DISTANCE,
+    diameter: softnessOf(key) * key.distance,
     strength: 0.94 * key.strength,
     beam: 0.66,
   };
 }
 
-/** The hair light, nearer than usual where the wall asks for it. */
-export function hairLamp({ hair }: Pick<StudioLight, 'hair'>, room: Room): Lamp {
+/** The hair light, nearer than it is set where the wall asks for it; it stays as soft as it was. */
+export function hairLamp({ hair }: Pick<StudioLight, 'hair'>, room: RoomRun): Lamp {
   const [x, y, z] = lightDirection(hair);
   const behind = room.backdrop - WALL_GAP;
-  const distance = z < 0 ? Math.min(HAIR_DISTANCE, behind / -z) : HAIR_DISTANCE;
+  const distance = z < 0 ? Math.min(hair.distance, behind / -z) : hair.distance;
   return {
     position: [x * distance, y * distance, z * distance],
     target: HAIR_AIM,
-    diameter: hair.softness * distance,
+    diameter: softnessOf(hair) * distance,
     strength: 0.8 * hair.strength,
     beam: 0.5,
   };
@@ -61,7 +59,7 @@ export function hairLamp({ hair }: Pick<StudioLight, 'hair'>, room: Room): Lamp 
  * The light on the backdrop: above and behind the sitter, turned to the wall, so that none of it falls on
  * the sitter. It comes nearer to the wall, and is turned down, as the wall comes nearer to the sitter.
  */
-export function backdropLamp({ background }: Pick<StudioLight, 'background'>, room: Room): Lamp {
+export function backdropLamp({ background }: Pick<StudioLight, 'background'>, room: RoomRun): Lamp {
   const wall = -room.backdrop;
   const reach = Math.max(0.3, Math.min(1.7, room.backdrop - 0.45));
   const [across, up] = [Math.tan(background.azimuth), Math.tan(background.elevation)];
@@ -73,7 +71,7 @@ export function backdropLamp({ background }: Pick<StudioLight, 'background'>, ro
     target: [x + 0.06 * reach, 1.3 - 0.85 * reach + y, wall],
     diameter: 0.3,
     strength: 0.3 * reach * background.strength,
-    beam: 0.4 + 0.5 * background.softness,
+    beam: 0.4 + 0.5 * softnessOf(background),
   };
 }
 

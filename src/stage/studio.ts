@@ -1,2 +1,7 @@
 /** The studio's four lights, as the session sets them. */
-export { type LampSetting, type Light as StudioLight, USUAL_LIGHT } from '../session/light';
+export {
+  type LampSetting,
+  type Light as StudioLight,
+  softnessOf,
+  USUAL_LIGHT,
+} from '../session/light';

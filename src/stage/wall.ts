@@ -1,7 +1,8 @@
 /** Draws the pictures that changed, each into its own rectangle of the one canvas, and leaves the others. */
 import type { Scene, WebGLRenderer } from 'three';
 import type { Camera } from '../optics/types';
-import type { Letter, Room } from '../session/types';
+import type { RoomRun } from '../session/kit';
+import type { Letter } from '../session/types';
 import type { Company, PlacedSitter } from './company';
 import { depthRange } from './depthRange';
 import { type Detail, detailFor, pixelsPerMetre } from './detail';
@@ -43,7 +44,7 @@ export interface Hung {
 /** What all pictures share. A new object means that the thing changed. */
 export interface Setting {
   readonly light: object;
-  readonly room: Room;
+  readonly room: RoomRun;
   readonly look: Look;
   readonly landmarks: object;
 }

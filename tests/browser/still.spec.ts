@@ -105,10 +105,11 @@ test('small and without captions', async ({ app }) => {
 test('one picture alone, in several tiles, has no seams', async ({ app }) => {
   // A square frame of this width takes two tiles each way, and no more time than it must.
   const session = demoSession();
+  const [kit] = session.kits;
   // The eyes off the middle: the face's own midline must not lie on the border that is looked at.
   await app.use({
     ...session,
-    body: { ...session.body, format: 'film-6x6' },
+    kits: [{ ...kit, bodies: [{ ...kit.bodies[0], format: 'film-6x6' }] }],
     crop: { ...session.crop, eyesAcross: 0.42 },
   });
   const screen = await app.pixels('B');

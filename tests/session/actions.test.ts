@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import * as actions from '../../src/session/actions';
 import { demoSession } from '../../src/session/demo';
+import { bodyOf, kitOf } from '../../src/session/kit';
 import { LIMITS, NOTES_LENGTH, TITLE_LENGTH } from '../../src/session/limits';
 import type { Letter, Session } from '../../src/session/types';
 import { ballContext, context, models, picture, resolve } from './fixtures';
@@ -208,7 +209,7 @@ describe('lenses', () => {
 
   it('sets the kit, each lens once, known ones only', () => {
     const { after, label } = doing(demo, actions.setKit, { lenses: ['35-f2', '35-f2', 'none'] });
-    expect(after.lenses).toEqual(['35-f2']);
+    expect(kitOf(after).lenses).toEqual(['35-f2']);
     expect(label).toBe('Kit of 1 lens');
   });
 });
@@ -327,7 +328,12 @@ describe('the rest of the document', () => {
       format: 'aps-c-23-6',
       megapixels: 1e9,
     });
-    expect(format.body).toEqual({ format: 'aps-c-23-6', megapixels: LIMITS.megapixels.most });
+    expect(bodyOf(format)).toEqual({
+      id: 'body-1',
+      name: 'Body',
+      format: 'aps-c-23-6',
+      megapixels: LIMITS.megapixels.most,
+    });
     expect(label).toBe('Format: APS-C, 23.6 × 15.7 mm');
     expect(doing(demo, actions.setFormat, { format: 'none' }).after).toBe(demo);
     expect(doing(demo, actions.setOrientation, { to: 'landscape' }).after.crop.orientation).toBe(
@@ -340,16 +346,16 @@ describe('the rest of the document', () => {
       eyesAt: 1,
       eyesAcross: 0.5,
     });
-    const lit = doing(demo, actions.setLight, { lamp: 'hair', softness: 9, strength: 0 });
+    const lit = doing(demo, actions.setLight, { lamp: 'hair', size: 9, strength: 0 });
     expect(lit.after.light).toEqual({
       ...demo.light,
-      hair: { ...demo.light.hair, softness: LIMITS.lightSoftness.most, strength: 0 },
+      hair: { ...demo.light.hair, size: LIMITS.lightSize.most, strength: 0 },
     });
     expect(lit.label).toBe('Hair light off');
     expect(doing(lit.after, actions.resetLight, {}).after.light).toEqual(demo.light);
-    expect(doing(demo, actions.setRoom, { backdrop: 2 }).after.room).toEqual({
+    expect(doing(demo, actions.setRoom, { sitterBefore: 2 }).after.room).toEqual({
       ...demo.room,
-      backdrop: 2,
+      sitterBefore: 2,
     });
     expect(doing(demo, actions.setPlay, { from: 'B', to: 'D', seconds: 0 }).after.play).toEqual({
       from: 'B',

@@ -6,6 +6,8 @@ import * as actions from '../../src/session/actions';
 import { FORMAT } from '../../src/session/decode';
 import { demoSession } from '../../src/session/demo';
 import { decodeFile, encodeFile, LARGEST_FILE } from '../../src/session/file';
+import { bodyOf, kitOf, runOf } from '../../src/session/kit';
+import { LAMPS, softnessOf } from '../../src/session/light';
 import { LIMITS, NOTES_LENGTH } from '../../src/session/limits';
 import { decodeLink, encodeLink, isLink, LONGEST_LINK } from '../../src/session/link';
 import { checkMigrations, MIGRATIONS, type Migration, migrate } from '../../src/session/migrate';
@@ -143,6 +145,29 @@ describe('a damaged file', () => {
       'damaged',
       /each letter once/,
     ],
+    [
+      'kits of one id',
+      spoiled('session.kits', [demo.kits[0], demo.kits[0]]),
+      'damaged',
+      /kits: expected each id once/,
+    ],
+    ['no body', spoiled('session.kits.0.bodies', []), 'damaged', /bodies\.0: expected/],
+    [
+      'a group too large',
+      spoiled('session.plan.group', {
+        rows: [16, 15].map((count) => ({
+          place: 'standing',
+          models: new Array(count).fill('adult-woman'),
+          spacing: 0.6,
+        })),
+        rowSpacing: 0.7,
+        step: 0.3,
+        curve: 'straight',
+      }),
+      'damaged',
+      /at most 30 people/,
+    ],
+    ['an axis', spoiled('session.room.axis', 'upwards'), 'damaged', /room\.axis: expected/],
     ['nobody', spoiled('session.people', []), 'damaged', /people\.0: expected/],
     ['people out of order', spoiled('session.people.0.id', '2'), 'damaged', /person 1 first/],
     [
@@ -165,13 +190,13 @@ describe('a damaged file', () => {
     ],
     [
       'another lens',
-      spoiled('session.lenses', ['35-f2', 'mine']),
+      spoiled('session.kits.0.lenses', ['35-f2', 'mine']),
       'unknown-model',
       /the lens "mine"/,
     ],
     [
       'another format',
-      spoiled('session.body.format', 'disc'),
+      spoiled('session.kits.0.bodies.0.format', 'disc'),
       'unknown-model',
       /the format "disc"/,
     ],
@@ -267,9 +292,18 @@ describe('two hundred and more damaged links and files', () => {
       'session.people.0.changes',
       'session.pictures.1.view',
       'session.notes',
-      'session.lenses',
+      'session.kits',
+      'session.kits.0.bodies',
+      'session.kits.0.lenses',
+      'session.ownLenses',
+      'session.room',
+      'session.plan',
+      'session.plan.wanted',
+      'session.plan.asked.fNumber',
+      'session.plan.group',
       'session.play',
       'session.room.backdrop',
+      'session.room.obstacles.0',
     ];
     fc.assert(
       fc.property(fc.constantFrom(...paths), fc.jsonValue(), (path, value) => {
@@ -302,10 +336,17 @@ describe('a file of version 1', () => {
     expect(session.pictures).toEqual(
       old.pictures.map((picture: object) => ({ of: ['1'], ...picture })),
     );
-    const { version, sitter: _sitter, pictures: _pictures, light: _light, ...rest } = old;
-    expect(session).toMatchObject(rest);
+    const { version, title, units, crop, kept, play, printHeight, notes } = old;
+    expect(session).toMatchObject({ title, units, crop, kept, play, printHeight, notes });
     expect(version).toBe(1);
-    expect(session.light.key).toEqual({ ...old.light, strength: 1 });
+    expect(bodyOf(session)).toMatchObject(old.body);
+    expect(kitOf(session).lenses).toEqual(old.lenses);
+    const { cameraWall, ...run } = runOf(session.room);
+    expect(run).toEqual({ backdrop: old.room.backdrop, behindCamera: old.room.behindCamera });
+    expect(cameraWall).toBeCloseTo(old.room.cameraWall, 12);
+    const { softness, ...key } = old.light;
+    expect(session.light.key).toMatchObject({ ...key, strength: 1 });
+    expect(softnessOf(session.light.key)).toBeCloseTo(softness, 12);
     // The key stands at the picture's right here, so the others stand at its left.
     expect(session.light.fill.azimuth).toBeGreaterThan(0);
     expect(session.light.hair.azimuth).toBeGreaterThan(0);
@@ -318,6 +359,59 @@ describe('a file of version 1', () => {
     expect(decoded).toMatchObject({
       ok: false,
       sentence: expect.stringMatching(/does not hold what its version asks for/),
+    });
+  });
+});
+
+describe('a file of version 2', () => {
+  const text = readFileSync(new URL('./files/version-2.standpoint.json', import.meta.url), 'utf8');
+  const { session: old } = JSON.parse(text);
+  const decoded = decodeFile(text, models);
+  if (!decoded.ok) throw new Error(decoded.sentence);
+  const { session } = decoded;
+
+  it('opens with what it held, its body and lenses as the only kit', () => {
+    const { version, body, lenses, light: _light, room: _room, ...rest } = old;
+    expect(version).toBe(2);
+    expect(session).toMatchObject(rest);
+    expect(session.kits).toHaveLength(1);
+    expect(bodyOf(session)).toMatchObject(body);
+    expect(kitOf(session).lenses).toEqual(lenses);
+    expect(session.ownLenses).toEqual([]);
+  });
+
+  it('opens with lights as soft and as strong as they were', () => {
+    for (const name of LAMPS) {
+      const { softness, ...lamp } = old.light[name];
+      expect(session.light[name]).toMatchObject(lamp);
+      expect(softnessOf(session.light[name])).toBeCloseTo(softness, 12);
+    }
+  });
+
+  it('opens in a room of the same run, with the crop as the one framing that is wanted', () => {
+    const { cameraWall, ...run } = runOf(session.room);
+    expect(run).toEqual({ backdrop: 1.5, behindCamera: 0.4 });
+    expect(cameraWall).toBeCloseTo(4.1, 12);
+    // 0.20 m to the backdrop, 1.50 m to the eyes, 4.10 m to the wall.
+    expect(session.room.length).toBeCloseTo(5.8, 12);
+    expect(session.plan.wanted).toEqual([
+      {
+        id: 'wanted-1',
+        framing: old.crop.framing,
+        frameHeight: old.crop.framing === null ? old.crop.frameHeight : null,
+        orientation: 'portrait',
+        eyesAt: old.crop.eyesAt,
+        cameraHeight: 0,
+        of: '1',
+      },
+    ]);
+    expect(session.plan.picture).toBe('B');
+  });
+
+  it('opens from a link, too', () => {
+    expect(decodeLink(packed(JSON.stringify(JSON.parse(text))), models)).toEqual({
+      ok: true,
+      session,
     });
   });
 });

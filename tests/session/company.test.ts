@@ -132,7 +132,7 @@ describe('two in one picture', () => {
     const up = must(placeCompany(cast, ['1', '2'], after.beside)[1]).at[1];
     expect(second?.lens.standpoint).toBeCloseTo(Math.hypot(0.5, up, 2), 12);
     // What stands 0.4 m nearer stands so much farther from the backdrop.
-    expect(second?.scene.backdrop.distance).toBeCloseTo(after.room.backdrop + 0.4, 12);
+    expect(second?.scene.backdrop.distance).toBeCloseTo(after.room.sitterBefore + 0.4, 12);
   });
 });
 

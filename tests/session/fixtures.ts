@@ -4,7 +4,7 @@ import { unsculpted } from '../../src/session/cast';
 import type { ActionContext } from '../../src/session/follow';
 import type { ResolvedPicture } from '../../src/session/resolve';
 import { resolvePicture } from '../../src/session/resolve';
-import type { Letter, Picture, Session } from '../../src/session/types';
+import type { Body, Letter, Picture, Session } from '../../src/session/types';
 import { REGION, type Sitter, type SitterMesh } from '../../src/sitter/types';
 
 export const models = loadModels();
@@ -59,6 +59,18 @@ export const ballSitter: Sitter = {
   },
   meshes: [ball()],
 };
+
+/** The session with these lenses alone in its kit. */
+export function withLenses(session: Session, ...lenses: string[]): Session {
+  const [kit] = session.kits;
+  return { ...session, kits: [{ ...kit, lenses }] };
+}
+
+/** The session with another body of its kit. */
+export function withBody(session: Session, change: Partial<Body>): Session {
+  const [kit] = session.kits;
+  return { ...session, kits: [{ ...kit, bodies: [{ ...kit.bodies[0], ...change }] }] };
+}
 
 export const context: ActionContext = { models, cast: { '1': sitter } };
 export const ballContext: ActionContext = { models, cast: { '1': ballSitter } };

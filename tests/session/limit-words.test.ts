@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demoSession } from '../../src/session/demo';
 import { limitSentence } from '../../src/session/limit-words';
 import type { Picture, Session } from '../../src/session/types';
-import { must, resolve } from './fixtures';
+import { must, resolve, withLenses } from './fixtures';
 
 const demo = demoSession();
 
@@ -20,11 +20,11 @@ function said(
 describe('a passed limit says which and what would do', () => {
   it.each([
     [
-      said({}, { lenses: ['85-f1-8'] }),
+      said({}, withLenses(demo, '85-f1-8')),
       'The 85 mm f/1.8 ends at 85.0 mm; this picture needs 189.5 mm. Would do: stand at 1.07 m or nearer, or take a frame of 0.99 m or more.',
     ],
     [
-      said({ standpoint: 0.5 }, { lenses: ['85-f1-8'] }),
+      said({ standpoint: 0.5 }, withLenses(demo, '85-f1-8')),
       'The 85 mm f/1.8 begins at 85.0 mm; this picture needs 39.5 mm. Would do: stand at 1.08 m or farther, or take a frame of 0.17 m or less.',
     ],
     [

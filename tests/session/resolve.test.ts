@@ -7,7 +7,18 @@ import { differenceSentence, differences } from '../../src/session/differences';
 import { LIMITS } from '../../src/session/limits';
 import { resolvePicture } from '../../src/session/resolve';
 import type { Picture, Session } from '../../src/session/types';
-import { BALL, ballContext, context, models, must, picture, resolve, sitter } from './fixtures';
+import {
+  BALL,
+  ballContext,
+  context,
+  models,
+  must,
+  picture,
+  resolve,
+  sitter,
+  withBody,
+  withLenses,
+} from './fixtures';
 
 const demo = demoSession();
 
@@ -178,8 +189,7 @@ describe('a request that cannot be met', () => {
           by === 'crop' ? { by: 'crop' } : { by: by === 'cut' ? 'cut' : 'lens', focal };
         const session: Session = withPicture(
           {
-            ...demo,
-            body: { ...demo.body, format },
+            ...withBody(demo, { format }),
             crop: { ...demo.crop, hold: hold as Session['crop']['hold'], frameHeight },
           },
           'B',
@@ -226,10 +236,8 @@ describe('a request that cannot be met', () => {
 });
 
 describe('lenses', () => {
-  const kit = (session: Session, ...lenses: string[]): Session => ({ ...session, lenses });
-
   it('a lens that is too short says which standpoint and which frame would do', () => {
-    const session = kit(demo, '28-70-f4-zoom');
+    const session = withLenses(demo, '28-70-f4-zoom');
     const limit = must(resolve(session, 'B').limits[0]);
     expect(limit.reason).toBe('lens-too-short');
     expect(limit.limit).toBeCloseTo(0.07, 12);
@@ -242,7 +250,7 @@ describe('lenses', () => {
   });
 
   it('a lens that is too long says how far to stand', () => {
-    const session = kit(demo, '85-f1-8');
+    const session = withLenses(demo, '85-f1-8');
     const limit = must(resolve(session, 'A').limits[0]);
     expect(limit.reason).toBe('lens-too-long');
     // By hand: 85 (420 + 36) / 36 = 1077 mm.
@@ -252,7 +260,7 @@ describe('lenses', () => {
 
   it('a prime serves a picture that needs its focal length within 2 %', () => {
     const at = (standpoint: number) =>
-      resolve(withPicture(kit(demo, '85-f1-8'), 'A', { standpoint }), 'A').lens?.id;
+      resolve(withPicture(withLenses(demo, '85-f1-8'), 'A', { standpoint }), 'A').lens?.id;
     expect(at(1.077)).toBe('85-f1-8');
     expect(at(1.077 * 1.019)).toBe('85-f1-8');
     expect(at(1.077 * 1.03)).toBeUndefined();
@@ -260,7 +268,7 @@ describe('lenses', () => {
 
   it('a lens too near to focus says from where it would', () => {
     // 85 mm from 0.74 m frames 0.277 m; the tape reads 0.836 m, above its 0.80 m; from 0.69 m it does not.
-    const session = withPicture(kit(demo, '85-f1-8'), 'A', {
+    const session = withPicture(withLenses(demo, '85-f1-8'), 'A', {
       standpoint: 0.69,
       view: { by: 'lens', focal: 0.085 },
     });
@@ -274,8 +282,10 @@ describe('lenses', () => {
 
   it('an aperture that the lens has not is named', () => {
     const limit = must(
-      resolve(withPicture(kit(demo, '85-f1-8'), 'A', { standpoint: 1.0767, fNumber: 1.4 }), 'A')
-        .limits[0],
+      resolve(
+        withPicture(withLenses(demo, '85-f1-8'), 'A', { standpoint: 1.0767, fNumber: 1.4 }),
+        'A',
+      ).limits[0],
     );
     expect(limit).toMatchObject({ reason: 'aperture-too-wide', limit: 1.8, asked: 1.4 });
   });
@@ -300,7 +310,7 @@ describe('lenses', () => {
   });
 
   it('no lens of the kit: none is chosen, and the nearest miss comes first', () => {
-    const session = kit(demo, '35-f2', '85-f1-8', '135-f1-8');
+    const session = withLenses(demo, '35-f2', '85-f1-8', '135-f1-8');
     const { lens, limits } = resolve(session, 'B');
     expect(lens).toBeNull();
     expect(limits[0]?.lens?.id).toBe('135-f1-8');

@@ -13,7 +13,8 @@ import { USUAL_LIGHT } from '../../src/stage/studio';
 const light = (azimuth: number, elevation: number) => ({
   azimuth: degToRad(azimuth),
   elevation: degToRad(elevation),
-  softness: 0.3,
+  distance: 2.2,
+  size: 0.66,
   strength: 1,
 });
 const keyed = (azimuth: number, elevation: number) => ({ key: light(azimuth, elevation) });

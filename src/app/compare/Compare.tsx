@@ -3,6 +3,7 @@ import { Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import type { Cast } from '../../session/cast';
 import { leadOf } from '../../session/cast';
 import { differenceSentence, differences } from '../../session/differences';
+import { runOf } from '../../session/kit';
 import { pictureAlong } from '../../session/play';
 import type { Picture } from '../../session/types';
 import { Stage, type StageHandle, type Unavailable } from '../../stage';
@@ -115,7 +116,7 @@ export function Compare(props: {
               pictures={hung}
               sitter={leadOf(cast, session.pictures[0] as Picture)}
               light={session.light}
-              room={session.room}
+              room={runOf(session.room)}
               {...(tools.clay ? { look: 'clay' } : {})}
               {...lookForTests()}
               onReady={(handle) => {

@@ -1,7 +1,7 @@
 import { formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
 import { resetLight, setLight } from '../../session/actions';
-import { LAMPS, type LampName } from '../../session/light';
+import { LAMPS, type LampName, softnessOf } from '../../session/light';
 import { LIMITS } from '../../session/limits';
 import { AngleValue, showAngle } from '../controls/AngleValue';
 import { TypedValue } from '../controls/TypedValue';
@@ -14,7 +14,9 @@ const size = (angle: number) => showAngle(Math.abs(angle));
 /** One light: where it stands, how soft and how strong it is. */
 function LampSentence({ lamp }: { lamp: LampName }) {
   const { session, act } = useWorkbench();
-  const { azimuth, elevation, softness, strength } = session.light[lamp];
+  const setting = session.light[lamp];
+  const { azimuth, elevation, strength } = setting;
+  const softness = softnessOf(setting);
   const own = said.lamps[lamp];
   const strengthValue = (
     <TypedValue
@@ -66,7 +68,7 @@ function LampSentence({ lamp }: { lamp: LampName }) {
             show={(share) => formatPercent(share)}
             note={said.softNote}
             offers={[0.08, 0.25, 0.5, 1].map((value) => ({ value, shown: said.soft(value) }))}
-            onCommit={(to) => act(setLight, { lamp, softness: to })}
+            onCommit={(to) => act(setLight, { lamp, size: to * setting.distance })}
           />
         ),
         strength: strengthValue,

@@ -8,6 +8,7 @@ import {
   setLens,
   setTilt,
 } from '../../session/actions';
+import { kitOf, lensesOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
 import { AngleValue, showAngle } from '../controls/AngleValue';
 import { ChoiceValue } from '../controls/ChoiceValue';
@@ -32,8 +33,9 @@ export default function PictureMore(props: {
   const said = words.picture;
   const distance = (metres: number) => formatLength(Math.abs(metres), session.units, 'distance');
   const { cameraHeight, tilt } = picture;
-  const kit = session.lenses.flatMap((id) => models.lenses.get(id) ?? []);
-  const fixedLens = picture.lens === null ? undefined : models.lenses.get(picture.lens);
+  const all = lensesOf(session, models);
+  const kit = kitOf(session).lenses.flatMap((id) => all.get(id) ?? []);
+  const fixedLens = picture.lens === null ? undefined : all.get(picture.lens);
   const { close } = props;
   const then = (go: () => void) => () => {
     go();
@@ -114,7 +116,7 @@ export default function PictureMore(props: {
               note: said.stayBackAt(formatFocal(longest)),
             }))}
             onChoose={(id) => {
-              const lens = models.lenses.get(id);
+              const lens = all.get(id);
               if (lens) act(cutFromLens, { letter, focal: lens.focal[1], lens: id });
               close();
             }}

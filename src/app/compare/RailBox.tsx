@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { Suspense, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import {
   type FocusMark,
   frameAtEyePlane,
@@ -9,6 +9,7 @@ import {
 } from '../../drawings';
 import { lensFocusForMarkDistance, nearestFocusAt } from '../../optics/real-lens';
 import { addPicture, moveStandpoint, setKept, setPlay } from '../../session/actions';
+import { runOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
 import type { Drag } from '../../session/store';
 import { type Kept, LETTERS, type Letter } from '../../session/types';
@@ -84,7 +85,8 @@ function focusMarks(pictures: readonly Shown[]): FocusMark[] {
 /** The rail under the pictures with its switches. */
 export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; play: Play }) {
   const { session, store, act } = useWorkbench();
-  const { room, units, kept } = session;
+  const { units, kept } = session;
+  const room = useMemo(() => runOf(session.room), [session.room]);
   const [scale, setScale] = useState<ScaleKind>('even');
   const [typing, setTyping] = useState<{ letter: Letter; first: string } | null>(null);
   const drag = useRef<Drag | null>(null);

@@ -8,6 +8,7 @@ import {
   setHold,
   setOrientation,
 } from '../../session/actions';
+import { bodyOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
 import type { Hold } from '../../session/types';
 import type { SitterModel } from '../../sitter/types';
@@ -25,7 +26,8 @@ const HOLDS: readonly Hold[] = ['frame-height', 'head-height', 'pupil-distance']
 /** The set-up of the comparison as a sentence; each value is changed where it stands. */
 export function SetUp(props: { pronoun: SitterModel['pronoun'] }) {
   const { session, models, act } = useWorkbench();
-  const { crop, body } = session;
+  const { crop } = session;
+  const body = bodyOf(session);
   const said = words.compare;
   const framing = crop.framing === null ? undefined : models.framings.get(crop.framing);
   const format = models.formats.get(body.format);

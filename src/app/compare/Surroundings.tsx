@@ -1,6 +1,7 @@
 import { formatNumber, formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
 import {
+  setCameraWall,
   setEyesAt,
   setFormat,
   setKit,
@@ -8,6 +9,7 @@ import {
   setRoom,
   setUnits,
 } from '../../session/actions';
+import { bodyOf, kitOf, lensesOf, runOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
@@ -23,7 +25,7 @@ const { labels } = said;
 /** Backdrop and walls along the camera's axis. */
 function RoomSentence() {
   const { session, act } = useWorkbench();
-  const { backdrop, cameraWall, behindCamera } = session.room;
+  const { backdrop, cameraWall, behindCamera } = runOf(session.room);
   return (
     <p>
       {said.room({
@@ -33,7 +35,7 @@ function RoomSentence() {
             metres={backdrop}
             range={LIMITS.backdrop}
             offers={[0.6, 1.2, 2, 3]}
-            onCommit={(to) => act(setRoom, { backdrop: to })}
+            onCommit={(to) => act(setRoom, { sitterBefore: to })}
           />
         ),
         wall: (
@@ -41,7 +43,7 @@ function RoomSentence() {
             label={labels.wall}
             metres={cameraWall}
             range={LIMITS.cameraWall}
-            onCommit={(to) => act(setRoom, { cameraWall: to })}
+            onCommit={(to) => act(setCameraWall, { to })}
           />
         ),
         kept: (
@@ -60,8 +62,10 @@ function RoomSentence() {
 /** The lenses at hand and the body behind them. */
 function KitSentence() {
   const { session, models, act } = useWorkbench();
-  const names = session.lenses.flatMap((id) => models.lenses.get(id)?.name ?? []);
-  const { format, megapixels } = session.body;
+  const { lenses: chosen } = kitOf(session);
+  const all = lensesOf(session, models);
+  const names = chosen.flatMap((id) => all.get(id)?.name ?? []);
+  const { format, megapixels } = bodyOf(session);
   return (
     <p>
       {said.kit({
@@ -70,8 +74,8 @@ function KitSentence() {
           <ManyChoices
             label={labels.lenses}
             shown={said.lensCount(names.length)}
-            chosen={session.lenses}
-            choices={[...models.lenses.values()].map(({ id, name }) => ({ id, name }))}
+            chosen={chosen}
+            choices={[...all.values()].map(({ id, name }) => ({ id, name }))}
             onChange={(lenses) => act(setKit, { lenses })}
           />
         ),

@@ -20,6 +20,7 @@ export {
 export {
   resetLight,
   resetToDemo,
+  setCameraWall,
   setFormat,
   setKit,
   setLight,

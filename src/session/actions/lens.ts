@@ -1,6 +1,7 @@
 /** Focal lengths, named lenses, and the wider picture that a crop is cut from. */
 import { formatFocal, formatLength } from '../../readings/format';
 import { type ActionContext, frameHeightForFocal, standpointForFocal } from '../follow';
+import { lensesOf } from '../kit';
 import { known } from '../known';
 import { clamp, LIMITS } from '../limits';
 import { resolvePicture } from '../resolve';
@@ -68,8 +69,13 @@ export const setFocal = action<{ letter: Letter; to: number }>({
 });
 
 /** The nearest focal length a lens has. */
-const onLens = (focal: number, lens: string, { models }: ActionContext): number => {
-  const [least, most] = known(models.lenses, lens).focal;
+const onLens = (
+  session: Session,
+  focal: number,
+  lens: string,
+  { models }: ActionContext,
+): number => {
+  const [least, most] = known(lensesOf(session, models), lens).focal;
   return clamp(focal, { least, most });
 };
 
@@ -85,31 +91,31 @@ function viewOn(
   const focal =
     lens === null
       ? resolvePicture(session, picture, context.models, context.cast).focal
-      : onLens(view.focal, lens, context);
+      : onLens(session, view.focal, lens, context);
   return { ...view, focal };
 }
 
 /** Names the lens that must take a picture, or leaves it to whichever of the kit can (null). */
 export const setLens = action<{ letter: Letter; lens: string | null }>({
   edit: (session, { letter, lens }, context) => {
-    if (lens !== null && !context.models.lenses.has(lens)) return session;
+    if (lens !== null && !lensesOf(session, context.models).has(lens)) return session;
     return editPictures(session, { letter }, (picture) =>
       picture.lens === lens
         ? picture
         : { ...picture, lens, view: viewOn(session, picture, lens, context) },
     );
   },
-  label: (_, { letter, lens }, { models }) =>
+  label: (after, { letter, lens }, { models }) =>
     lens === null
       ? `${letter} taken by any lens of the kit`
-      : `${letter} taken with the ${models.lenses.get(lens)?.name ?? lens}`,
+      : `${letter} taken with the ${lensesOf(after, models).get(lens)?.name ?? lens}`,
 });
 
 /** "Stay back and crop": the session's crop out of the wider picture of a fixed focal length. */
 export const cutFromLens = action<{ letter: Letter; focal: number; lens?: string }>({
   edit: (session, { letter, focal, lens }, context) => {
-    if (lens !== undefined && !context.models.lenses.has(lens)) return session;
-    const set = lens === undefined ? focal : onLens(focal, lens, context);
+    if (lens !== undefined && !lensesOf(session, context.models).has(lens)) return session;
+    const set = lens === undefined ? focal : onLens(session, focal, lens, context);
     return editPictures(session, { letter }, (picture) => ({
       ...picture,
       view: { by: 'cut', focal: set },

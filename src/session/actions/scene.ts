@@ -1,31 +1,39 @@
 /** Kit, light, room, the move and the session's own texts. */
+import { sidesForCameraWall } from '../../plan/run';
 import { demoSession } from '../demo';
+import { bodyOf, kitOf, lensesOf } from '../kit';
 import { known } from '../known';
 import { type LampName, type LampSetting, USUAL_LIGHT } from '../light';
-import { NOTES_LENGTH, TITLE_LENGTH } from '../limits';
+import { clamp, LIMITS, NOTES_LENGTH, TITLE_LENGTH } from '../limits';
 import type { Room, Session } from '../types';
 import { action } from './action';
+import { editKit, mapSome } from './kit-edit';
 
 /** The sensor format and what it records. */
 export const setFormat = action<{ format: string; megapixels?: number }>({
-  edit: (session, { format, megapixels }, { models }) =>
-    models.formats.has(format)
-      ? {
-          ...session,
-          body: { format, megapixels: megapixels ?? session.body.megapixels },
-        }
-      : session,
-  label: (after, _, { models }) => `Format: ${known(models.formats, after.body.format).name}`,
+  edit: (session, { format, megapixels }, { models }) => {
+    if (!models.formats.has(format)) return session;
+    const used = bodyOf(session);
+    const edited = { ...used, format, megapixels: megapixels ?? used.megapixels };
+    return editKit(session, (kit) => ({
+      ...kit,
+      bodies: mapSome(kit.bodies, (body) => (body.id === used.id ? edited : body)),
+    }));
+  },
+  label: (after, _, { models }) => `Format: ${known(models.formats, bodyOf(after).format).name}`,
 });
 
 /** The lenses that are there, each once; unknown ones are left out. */
 export const setKit = action<{ lenses: readonly string[] }>({
-  edit: (session, { lenses }, { models }) => ({
-    ...session,
-    lenses: [...new Set(lenses)].filter((id) => models.lenses.has(id)),
-  }),
-  label: (after) =>
-    `Kit of ${after.lenses.length} ${after.lenses.length === 1 ? 'lens' : 'lenses'}`,
+  edit: (session, { lenses }, { models }) =>
+    editKit(session, (kit) => ({
+      ...kit,
+      lenses: [...new Set(lenses)].filter((id) => lensesOf(session, models).has(id)),
+    })),
+  label: (after) => {
+    const { length } = kitOf(after).lenses;
+    return `Kit of ${length} ${length === 1 ? 'lens' : 'lenses'}`;
+  },
 });
 
 const LAMP_WORDS: Readonly<Record<LampName, string>> = {
@@ -55,6 +63,15 @@ export const resetLight = action<Record<string, never>>({
 
 export const setRoom = action<Partial<Room>>({
   edit: (session, room) => ({ ...session, room: { ...session.room, ...room } }),
+  label: () => 'Room changed',
+});
+
+/** Eyes to the wall behind the camera, metres: the room becomes longer or shorter along the axis. */
+export const setCameraWall = action<{ to: number }>({
+  edit: (session, { to }) => {
+    const wall = clamp(to, LIMITS.cameraWall);
+    return { ...session, room: { ...session.room, ...sidesForCameraWall(session.room, wall) } };
+  },
   label: () => 'Room changed',
 });
 

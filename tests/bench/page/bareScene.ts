@@ -1,6 +1,6 @@
 /** The stage's meshes and lamps as a plain three.js scene: one layer, culled as three.js does by itself. */
 import { Mesh, MeshBasicMaterial, Scene, SpotLight, type Vector2 } from 'three';
-import type { Room } from '../../../src/session/types';
+import type { RoomRun } from '../../../src/session/kit';
 import type { SitterMesh } from '../../../src/sitter/types';
 import { type Company, isShading } from '../../../src/stage/company';
 import type { Detail } from '../../../src/stage/detail';
@@ -45,7 +45,7 @@ function lampLight(scene: Scene, lamp: Lamp, distance: number, map: Vector2 | nu
   return light;
 }
 
-export function bareScene(company: Company, light: StudioLight, room: Room): BareScene {
+export function bareScene(company: Company, light: StudioLight, room: RoomRun): BareScene {
   const scene = new Scene();
   const [key, hair, wall] = [keyLamp(light), hairLamp(light, room), backdropLamp(light, room)];
   const shadowed = [

@@ -7,6 +7,7 @@ import {
   type WebGLRenderTarget,
 } from 'three';
 import type { Camera } from '../../../src/optics/types';
+import { runOf } from '../../../src/session/kit';
 import type { StagePicture } from '../../../src/stage';
 import { alone, companyOf } from '../../../src/stage/company';
 import { depthRange } from '../../../src/stage/depthRange';
@@ -53,7 +54,7 @@ export function bareSide(
   { sitter, session, states }: Subject,
 ): BareSide {
   const renderer = makeRenderer(canvas);
-  const { room } = session;
+  const room = runOf(session.room);
   const light = session.light;
   const company = companyOf(alone(sitter));
   const { scene, shadowed, wear, setDetail } = bareScene(company, light, room);

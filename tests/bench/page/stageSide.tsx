@@ -3,6 +3,7 @@ import { advance, flushSync as flushStage } from '@react-three/fiber';
 import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
+import { runOf } from '../../../src/session/kit';
 import { Stage, type StageHandle, type StagePicture } from '../../../src/stage';
 import { finish } from './pixels';
 import { CANVAS, type Subject } from './subject';
@@ -24,7 +25,8 @@ interface PageProps {
 function Page({ subject, onReady, onHang }: PageProps) {
   const [pictures, setPictures] = useState(subject.states[0]);
   useEffect(() => onHang(setPictures), [onHang]);
-  const { light, room } = subject.session;
+  const { light } = subject.session;
+  const room = runOf(subject.session.room);
   return (
     <Stage
       pictures={pictures}
