@@ -127,6 +127,10 @@ export function runThrough(room: RoomPlan): Run {
   return { backdrop, cameraWall: axisOf(room).leaves - hangBackdrop(room).along - backdrop };
 }
 
+/** Rounds of the fixed point below; each at least halves the error. */
+const ROUNDS = 60;
+const SETTLED = 1e-12;
+
 /**
  * Length and width of the room whose wall behind the camera is `cameraWall` from the eyes: the side along
  * the axis changes; on a diagonal both do, in proportion.
@@ -143,8 +147,14 @@ export function sidesForCameraWall(
     case 'across':
       return { length, width: width + change };
     case 'diagonal': {
-      const times = 1 + change / Math.hypot(length, width);
-      return { length: length * times, width: width * times };
+      // One step, but where the paper hangs by the middle of the room and goes with it.
+      let now = { length, width };
+      for (let i = 0, left = change; i < ROUNDS && Math.abs(left) > SETTLED; i++) {
+        const times = 1 + left / Math.hypot(now.length, now.width);
+        now = { length: now.length * times, width: now.width * times };
+        left = cameraWall - runThrough({ ...room, ...now }).cameraWall;
+      }
+      return now;
     }
   }
 }

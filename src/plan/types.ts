@@ -87,6 +87,8 @@ export interface Wanted {
   readonly cameraHeight: number;
   /** The first is the one the distances are taken to. */
   readonly people: readonly [PlanPerson, ...PlanPerson[]];
+  /** The room from this first person's eyes, where they are not as high as those the request's is told from. */
+  readonly room?: PlanRoom;
 }
 
 export const SHARP = ['eyes', 'nose-to-ears', 'rows'] as const;
