@@ -28,6 +28,26 @@ export type Light = Readonly<Record<LampName, LampSetting>>;
 export const softnessOf = ({ size, distance }: Pick<LampSetting, 'size' | 'distance'>): number =>
   clamp(size / distance, LIMITS.lightSoftness);
 
+/** Where a source is from the first person's eyes, metres: to the picture's right, up, towards the camera. */
+export interface LampPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+export function lampPlace({
+  azimuth,
+  elevation,
+  distance,
+}: Pick<LampSetting, 'azimuth' | 'elevation' | 'distance'>): LampPlace {
+  const level = distance * Math.cos(elevation);
+  return {
+    x: -level * Math.sin(azimuth),
+    y: distance * Math.sin(elevation),
+    z: level * Math.cos(azimuth),
+  };
+}
+
 const DEGREE = Math.PI / 180;
 
 /** The usual places, by eye: fill and hair light on the side away from a key at the picture's left. */

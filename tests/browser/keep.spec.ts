@@ -190,19 +190,20 @@ const linkOf = (content: unknown): string =>
 
 test('damaged and foreign links say what is wrong and change nothing', async ({ fresh: app }) => {
   const format = 'standpoint-session';
-  const whole = linkOf({ format, session: demoSession() });
+  const demo = demoSession();
+  const whole = linkOf({ format, session: demo });
   const middle = Math.floor(whole.length / 2);
   const flipped = whole[middle] === 'A' ? 'B' : 'A';
   const LINKS = [
     [whole.slice(0, middle) + flipped + whole.slice(middle + 1), 'This link is damaged'],
     [whole.slice(0, -40), 'This link is damaged'],
     [
-      linkOf({ format, session: { ...demoSession(), version: demoSession().version + 1 } }),
+      linkOf({ format, session: { ...demo, version: demo.version + 1 } }),
       'This link comes from a newer version.',
     ],
     [linkOf({ hello: 'world' }), 'This link holds no session.'],
     [
-      linkOf({ format, session: { ...demoSession(), lenses: ['unheard-of'] } }),
+      linkOf({ format, session: { ...demo, kits: [{ ...demo.kits[0], lenses: ['unheard-of'] }] } }),
       'This link asks for the lens "unheard-of", which is not here.',
     ],
   ] as const;

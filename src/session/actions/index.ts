@@ -7,7 +7,22 @@ export {
   setOrientation,
   usualFrameHeight,
 } from './crop';
+export {
+  addBody,
+  addKit,
+  addLens,
+  chooseBody,
+  chooseKit,
+  removeBody,
+  removeKit,
+  removeLens,
+  renameKit,
+  setBody,
+  setFormat,
+  setKit,
+} from './kit';
 export { cutFromLens, endCut, setFocal, setKept, setLens } from './lens';
+export { addOwnLens, removeOwnLens, setOwnLens, takeMeasure } from './own-lens';
 export {
   addPicture,
   matchLook,
@@ -18,16 +33,37 @@ export {
   setTilt,
 } from './pictures';
 export {
+  addRow,
+  addWanted,
+  hangPlanned,
+  moveWanted,
+  removeRow,
+  removeWanted,
+  setAsked,
+  setGroup,
+  setPlanPicture,
+  setRow,
+  setWanted,
+} from './plan';
+export {
+  addObstacle,
+  moveBackdrop,
+  removeObstacle,
+  setAxis,
+  setBackdrop,
+  setCameraWall,
+  setObstacle,
+  setRoom,
+  setSitterPlace,
+} from './room';
+export {
+  moveLamp,
   resetLight,
   resetToDemo,
-  setCameraWall,
-  setFormat,
-  setKit,
   setLight,
   setNotes,
   setPlay,
   setPrintHeight,
-  setRoom,
   setTitle,
   setUnits,
 } from './scene';

@@ -1,11 +1,30 @@
-import { kitOf } from '../kit';
-import type { Kit, Session } from '../types';
+import type { ActionContext } from '../follow';
+import { kitOf, lensesOf } from '../kit';
+import type { Kit, Picture, Session } from '../types';
+import { viewOn } from './lens';
 
 /** A list with at least one part, each part edited. */
 export const mapSome = <T>(
   [first, ...others]: readonly [T, ...T[]],
   edit: (part: T) => T,
 ): readonly [T, ...T[]] => [edit(first), ...others.map(edit)];
+
+/** What is left of a list without one part; null when nothing would be. */
+export function withoutOne<T extends { readonly id: string }>(
+  list: readonly T[],
+  id: string,
+): readonly [T, ...T[]] | null {
+  const [first, ...others] = list.filter((each) => each.id !== id);
+  return first === undefined ? null : [first, ...others];
+}
+
+/** "thing-2": the first of these names that nothing of a list has. */
+export function freeId(what: string, taken: readonly { readonly id: string }[]): string {
+  for (let i = 1; ; i++) {
+    const id = `${what}-${i}`;
+    if (taken.every((each) => each.id !== id)) return id;
+  }
+}
 
 /** Edits a kit: the one in use unless another is named. */
 export function editKit(
@@ -15,3 +34,19 @@ export function editKit(
 ): Session {
   return { ...session, kits: mapSome(session.kits, (kit) => (kit.id === id ? edit(kit) : kit)) };
 }
+
+/** Pictures whose named lens is not `kept` are taken by any lens of the kit; what they show stays. */
+export const freeLenses = (
+  session: Session,
+  kept: (lens: string) => boolean,
+  context: ActionContext,
+): readonly Picture[] =>
+  session.pictures.map((picture) =>
+    picture.lens === null || kept(picture.lens)
+      ? picture
+      : { ...picture, lens: null, view: viewOn(session, picture, null, context) },
+  );
+
+/** Name of a lens of models/ or of one's own. */
+export const lensName = (session: Session, id: string, { models }: ActionContext): string =>
+  lensesOf(session, models).get(id)?.name ?? id;

@@ -80,7 +80,7 @@ const onLens = (
 };
 
 /** A fixed view on another lens: on a named one its nearest mark, on none the focal length it acts as. */
-function viewOn(
+export function viewOn(
   session: Session,
   picture: Picture,
   lens: string | null,

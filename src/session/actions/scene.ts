@@ -1,40 +1,9 @@
-/** Kit, light, room, the move and the session's own texts. */
-import { sidesForCameraWall } from '../../plan/run';
+/** Light, the move and the session's own texts. */
 import { demoSession } from '../demo';
-import { bodyOf, kitOf, lensesOf } from '../kit';
-import { known } from '../known';
-import { type LampName, type LampSetting, USUAL_LIGHT } from '../light';
-import { clamp, LIMITS, NOTES_LENGTH, TITLE_LENGTH } from '../limits';
-import type { Room, Session } from '../types';
+import { type LampName, type LampPlace, type LampSetting, lampPlace, USUAL_LIGHT } from '../light';
+import { NOTES_LENGTH, TITLE_LENGTH } from '../limits';
+import type { Session } from '../types';
 import { action } from './action';
-import { editKit, mapSome } from './kit-edit';
-
-/** The sensor format and what it records. */
-export const setFormat = action<{ format: string; megapixels?: number }>({
-  edit: (session, { format, megapixels }, { models }) => {
-    if (!models.formats.has(format)) return session;
-    const used = bodyOf(session);
-    const edited = { ...used, format, megapixels: megapixels ?? used.megapixels };
-    return editKit(session, (kit) => ({
-      ...kit,
-      bodies: mapSome(kit.bodies, (body) => (body.id === used.id ? edited : body)),
-    }));
-  },
-  label: (after, _, { models }) => `Format: ${known(models.formats, bodyOf(after).format).name}`,
-});
-
-/** The lenses that are there, each once; unknown ones are left out. */
-export const setKit = action<{ lenses: readonly string[] }>({
-  edit: (session, { lenses }, { models }) =>
-    editKit(session, (kit) => ({
-      ...kit,
-      lenses: [...new Set(lenses)].filter((id) => lensesOf(session, models).has(id)),
-    })),
-  label: (after) => {
-    const { length } = kitOf(after).lenses;
-    return `Kit of ${length} ${length === 1 ? 'lens' : 'lenses'}`;
-  },
-});
 
 const LAMP_WORDS: Readonly<Record<LampName, string>> = {
   key: 'Key light',
@@ -55,24 +24,30 @@ export const setLight = action<{ lamp: LampName } & Partial<LampSetting>>({
   },
 });
 
+/**
+ * Carries a light to a place in the first person's frame, metres; what is left out stays: over the floor it
+ * keeps its height, up and down its place on the floor.
+ */
+export const moveLamp = action<{ lamp: LampName } & Partial<LampPlace>>({
+  edit: (session, { lamp, ...to }) => {
+    const before = session.light[lamp];
+    const { x, y, z } = { ...lampPlace(before), ...to };
+    const level = Math.hypot(x, z);
+    const setting: LampSetting = {
+      ...before,
+      azimuth: Math.atan2(-x, z),
+      elevation: Math.atan2(y, level),
+      distance: Math.hypot(level, y),
+    };
+    return { ...session, light: { ...session.light, [lamp]: setting } };
+  },
+  label: (_, { lamp }) => `${LAMP_WORDS[lamp]} moved`,
+});
+
 /** All four lights in their usual places. */
 export const resetLight = action<Record<string, never>>({
   edit: (session) => ({ ...session, light: USUAL_LIGHT }),
   label: () => 'Lights in their usual places',
-});
-
-export const setRoom = action<Partial<Room>>({
-  edit: (session, room) => ({ ...session, room: { ...session.room, ...room } }),
-  label: () => 'Room changed',
-});
-
-/** Eyes to the wall behind the camera, metres: the room becomes longer or shorter along the axis. */
-export const setCameraWall = action<{ to: number }>({
-  edit: (session, { to }) => {
-    const wall = clamp(to, LIMITS.cameraWall);
-    return { ...session, room: { ...session.room, ...sidesForCameraWall(session.room, wall) } };
-  },
-  label: () => 'Room changed',
 });
 
 /** Ends and length of the move, seconds. */
