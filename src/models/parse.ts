@@ -6,8 +6,15 @@ import * as v from 'valibot';
 import { mmToM } from '../optics/units';
 import { dimensionsOf, frameHeightOf } from './framing';
 import { describeIssue } from './issue';
-import { dimensionsFile, formatFile, framingFile, lensFile, sitterFile } from './schema';
-import type { FormatModel, FramingModel, LensModel, Models } from './types';
+import {
+  backdropFile,
+  dimensionsFile,
+  formatFile,
+  framingFile,
+  lensFile,
+  sitterFile,
+} from './schema';
+import type { BackdropModel, FormatModel, FramingModel, LensModel, Models } from './types';
 
 /** Every fault of the files, a line each: file, field, what was expected. */
 export class ModelsError extends Error {
@@ -70,9 +77,10 @@ export function parseModels(files: Readonly<Record<string, unknown>>): Models {
   const framings = readFolder('framings', framingFile, toFraming, (framing) =>
     someone ? [frameHeightOf(framing, dimensionsOf(someone)).usual] : [],
   );
+  const backdrops = readFolder('backdrops', backdropFile, toBackdrop, ({ width }) => [width]);
   const dimensions = read('dimensions.json', dimensionsFile)?.dimensions;
   if (faults.length > 0 || dimensions === undefined) throw new ModelsError(faults);
-  return { formats, lenses, framings, sitters, dimensions };
+  return { formats, lenses, framings, backdrops, sitters, dimensions };
 }
 
 /** Compares lists of numbers by the first that differs. */
@@ -113,6 +121,13 @@ function toLens(raw: v.InferOutput<typeof lensFile>): LensModel {
     source: raw.source,
     how: raw.how,
   };
+}
+
+function toBackdrop({
+  width_mm: width,
+  ...rest
+}: v.InferOutput<typeof backdropFile>): BackdropModel {
+  return { ...rest, width: mmToM(width) };
 }
 
 function toFraming(raw: v.InferOutput<typeof framingFile>): FramingModel {

@@ -85,6 +85,14 @@ export const framingFile = v.strictObject({
   ...sourced,
 });
 
+export const backdropFile = v.strictObject({
+  id: text,
+  name: text,
+  width_mm: positive,
+  use: v.exactOptional(text),
+  ...sourced,
+});
+
 /** A share that may be none. */
 const part = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const colour = v.pipe(v.string(), v.hexColor());

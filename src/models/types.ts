@@ -1,5 +1,6 @@
 /** What the files of models/ hold once read: metres inside, each with its source. */
 import type { Lens, Orientation, SensorFormat } from '../optics/types';
+import type { Metre } from '../optics/units';
 import type { DimensionName, SitterModel } from '../sitter/types';
 
 /** Where a file's numbers come from and how they are known ("read", "memory", "computed" ...). */
@@ -50,6 +51,15 @@ export interface FramingModel extends Sourced {
   readonly cameraHeight: string;
 }
 
+/** A backdrop as it is sold. */
+export interface BackdropModel extends Sourced {
+  readonly id: string;
+  readonly name: string;
+  readonly width: Metre;
+  /** What such a width is used for. */
+  readonly use?: string;
+}
+
 /** Millimetres, over the individual records of one survey. */
 export interface Percentiles {
   readonly p1: number;
@@ -78,6 +88,8 @@ export interface Models {
   readonly lenses: ReadonlyMap<string, LensModel>;
   /** Tightest first. */
   readonly framings: ReadonlyMap<string, FramingModel>;
+  /** Narrowest first. */
+  readonly backdrops: ReadonlyMap<string, BackdropModel>;
   readonly sitters: ReadonlyMap<string, SitterModel>;
   readonly dimensions: Readonly<Record<DimensionName, DimensionModel>>;
 }

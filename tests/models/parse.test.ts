@@ -44,6 +44,14 @@ describe('the files of models/', () => {
     expect(sides('four-thirds')).toEqual([17.3, 13]);
   });
 
+  it('hold the usual widths of paper rolls, 26 to 140 inches', () => {
+    const widths = [...models.backdrops.values()].map(({ width }) => width);
+    expect(widths).toEqual([0.66, 1.35, 2.18, 2.72, 3.55]);
+    [26, 53, 86, 107, 140].forEach((inches, i) => {
+      expect(Math.abs((widths[i] as number) - inches * 0.0254)).toBeLessThan(0.01);
+    });
+  });
+
   it('follow their stated rule for the circle of confusion', () => {
     for (const format of models.formats.values()) {
       const share = format.circleOfConfusion / Math.hypot(format.longSide, format.shortSide);
