@@ -21,12 +21,13 @@ export interface SeenSurface {
 }
 
 export interface Visibility {
-  /** Each ear of the skin. Hair hides: it counts in both views. Null without that ear. */
+  /** Each ear of the skin. Hair hides, and so does who stands beside, in both views. Null without that ear. */
   readonly earLeft: SeenSurface | null;
   readonly earRight: SeenSurface | null;
   /**
    * Breadth of the face at its cheekbones inside its outline as this camera sees it, over that in
-   * the far view from the same direction. Hair and clothes are left out. Null without a face.
+   * the far view from the same direction. Hair and clothes are left out; who stands beside hides, in
+   * both views. Null without a face, and where the far view sees none of it.
    */
   readonly faceBreadth: number | null;
 }
@@ -58,21 +59,41 @@ function treeOf(mesh: SitterMesh): MeshBVH {
   return tree;
 }
 
+/** Somebody else in the picture. */
+export interface Neighbour {
+  readonly meshes: readonly SitterMesh[];
+  /** Where the origin of their frame is in the sitter's, metres; the axes are the same. */
+  readonly at: Vec3;
+}
+
+/** What can stand in a ray's way, and where the frame of its tree has its origin. */
+interface Occluder {
+  readonly tree: MeshBVH;
+  readonly at: Vector3;
+}
+
+const HERE = new Vector3();
+const own = (mesh: SitterMesh): Occluder => ({ tree: treeOf(mesh), at: HERE });
+
 const ray = new Ray();
+const start = new Vector3();
 
 /** From `point` lifted along `normal`, is anything between it and the view? */
 function isHidden(
   point: Vector3,
   normal: Vector3,
   view: View,
-  occluders: readonly MeshBVH[],
+  occluders: readonly Occluder[],
 ): boolean {
-  ray.origin.copy(point).addScaledVector(normal, LIFT);
+  start.copy(point).addScaledVector(normal, LIFT);
   ray.direction.copy(view.from);
-  if (!view.isFar) ray.direction.sub(ray.origin);
+  if (!view.isFar) ray.direction.sub(start);
   const reach = view.isFar ? Number.POSITIVE_INFINITY : ray.direction.length();
   ray.direction.normalize();
-  return occluders.some((tree) => tree.raycastFirst(ray, DoubleSide, 0, reach) !== null);
+  return occluders.some(({ tree, at }) => {
+    ray.origin.subVectors(start, at);
+    return tree.raycastFirst(ray, DoubleSide, 0, reach) !== null;
+  });
 }
 
 /** Share of a triangle where a value linear over it, given at its corners, is above 0. */
@@ -138,7 +159,7 @@ function seenSurface(
   skin: SitterMesh,
   region: number,
   views: Views,
-  occluders: readonly MeshBVH[],
+  occluders: readonly Occluder[],
 ): SeenSurface | null {
   let whole = 0;
   const seen = { here: 0, far: 0 };
@@ -176,7 +197,7 @@ function seenBreadth(
   heightOf: (point: Vector3) => number,
   view: View,
   across: Vector3,
-  occluders: readonly MeshBVH[],
+  occluders: readonly Occluder[],
 ): number {
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
@@ -223,6 +244,7 @@ interface Views {
 export function visibility(
   { meshes, landmarks }: Pick<Sitter, 'meshes' | 'landmarks'>,
   entrancePupil: Vec3,
+  neighbours: readonly Neighbour[] = [],
 ): Visibility {
   const skin = meshes.find((mesh) => mesh.substance === 'skin');
   if (!skin) return { earLeft: null, earRight: null, faceBreadth: null };
@@ -233,8 +255,12 @@ export function visibility(
   };
   const across = new Vector3(0, 1, 0).cross(here).normalize();
   const heightOf = aboveCheekbones(landmarks);
-  const breadth = (view: View) => seenBreadth(skin, heightOf, view, across, [treeOf(skin)]);
-  const all = meshes.map(treeOf);
+  const others = neighbours.flatMap(({ meshes: theirs, at }): Occluder[] => {
+    const origin = new Vector3(...at);
+    return theirs.map((mesh) => ({ tree: treeOf(mesh), at: origin }));
+  });
+  const breadth = (view: View) => seenBreadth(skin, heightOf, view, across, [own(skin), ...others]);
+  const all = [...meshes.map(own), ...others];
   const far = breadth(views.far);
   return {
     earLeft: seenSurface(skin, REGION.earLeft, views, all),

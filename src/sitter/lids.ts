@@ -54,7 +54,7 @@ function shareAt(elevation: number): number {
 /** Falls to nothing in both corners of the eye. */
 function shareAcross(x: number, { least, most }: Corners): number {
   const t = x / (x < 0 ? least : most);
-  return t < 1 ? (1 - t * t) ** 1.5 : 0;
+  return t < 1 ? 1 - t * t : 0;
 }
 
 /** How far the upper lid turns for an eye that is turned so far up, radians. */

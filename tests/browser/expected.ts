@@ -2,7 +2,7 @@
 import { loadModels, readSculpture } from '../../src/models/node';
 import { type Measures, measure } from '../../src/readings/measures';
 import { visibility } from '../../src/readings/visibility';
-import { type Cast, leadOf } from '../../src/session/cast';
+import { type Cast, leadOf, placeCompany } from '../../src/session/cast';
 import { looking } from '../../src/session/gaze';
 import { personLooks, personOf } from '../../src/session/person';
 import { readingInput } from '../../src/session/reading-input';
@@ -62,10 +62,12 @@ export async function expectedOf(session: Session): Promise<Expected[]> {
   return resolveAll(session, cast).map((resolved, i) => {
     const sitter = must(leads[i]);
     const input = readingInput(session, resolved, { sitter, at: [0, 0, 0] });
+    const [, ...beside] = placeCompany(cast, must(session.pictures[i]).of, session.beside);
+    const neighbours = beside.map(({ sitter: { meshes }, at }) => ({ meshes, at }));
     return {
       letter: resolved.letter,
       resolved,
-      measures: measure(input, visibility(sitter, resolved.camera.position)),
+      measures: measure(input, visibility(sitter, resolved.camera.position, neighbours)),
     };
   });
 }

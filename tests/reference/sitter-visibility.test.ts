@@ -4,6 +4,8 @@
  * a share (1 - r/D)/2 of its area, and its outline is the circle of radius r sqrt(1 - (r/D)^2).
  * For an ellipsoid with semi-axes a (across) and c (towards the camera) the polar plane of the
  * camera point stands at z = c^2/D, where the section's half breadth is a sqrt(1 - (c/D)^2).
+ * A second ball of radius b, e before the camera on the way to the sphere, hides the cone of half angle
+ * asin(b/e): on the sphere the cap within t of the axis, D sin(beta) = r sin(t + beta).
  */
 import { describe, expect, it } from 'vitest';
 import { visibility } from '../../src/readings/visibility';
@@ -93,6 +95,46 @@ describe('rays against a mesh', () => {
       substance: 'hair' as const,
     };
     expect(visibility(shaped(ball, aside), [0, 0, 1]).earLeft?.ofFar).toBeCloseTo(0.98, 2);
+  });
+
+  it.each([
+    [1, 0.5, 0.02],
+    [1, 0.4, 0.03],
+    [4, 3, 0.06],
+  ])('count another person’s ball between: D = %f m, e = %f m, b = %f m', (distance, e, b) => {
+    const r = 0.1;
+    const sphere = ellipsoid([r, r, r], REGION.earLeft);
+    const other = { meshes: [ellipsoid([b, b, b], 0)], at: [0, 0, distance - e] as const };
+    const seen = visibility(shaped(sphere), [0, 0, distance], [other]).earLeft;
+    const beta = Math.asin(b / e);
+    const t = Math.asin((distance * Math.sin(beta)) / r) - beta;
+    const here = (Math.cos(t) - r / distance) / 2;
+    const far = Math.sqrt(1 - (b / r) ** 2) / 2;
+    expect(seen?.here).toBeCloseTo(here, 2);
+    expect(seen?.far).toBeCloseTo(far, 2);
+    expect(seen?.ofFar).toBeCloseTo(here / far, 2);
+  });
+
+  it('cut the outline off where another stands before it, and not where one stands behind', () => {
+    // A screen whose edge is at x = 0.02 hides what lies to the sitter's left of the ray past it.
+    const face = ellipsoid([0.07, 0.11, 0.1], REGION.face);
+    const screen: SitterMesh = {
+      ...ellipsoid([0.05, 0.3, 0.01], 0),
+      positions: new Float32Array([0, -1, 0, 1, -1, 0, 1, 1, 0, 0, 1, 0]),
+      indices: new Uint32Array([0, 1, 2, 0, 2, 3]),
+    };
+    const alone = visibility(shaped(face), [0, 0, 2]).faceBreadth as number;
+    const beside = (z: number) =>
+      visibility(shaped(face), [0, 0, 2], [{ meshes: [screen], at: [0.02, 0, z] }]).faceBreadth;
+    const half = 0.07 * alone;
+    // Past the edge, 1 m of 2 away, x = 0.02 (2 - z), which meets the ellipse where k (2 - z)^2 + z^2/c^2 = 1.
+    const k = (0.02 / 0.07) ** 2;
+    const root = Math.sqrt((4 * k) ** 2 - 4 * (k + 100) * (4 * k - 1));
+    const z = (4 * k + root) / (2 * (k + 100));
+    const expected = (half + 0.02 * (2 - z)) / (0.07 + 0.02);
+    // Hidden or not is asked at the vertices: they stand 2.3 mm apart.
+    expect(Math.abs((beside(1) as number) - expected)).toBeLessThan(0.0023 / 0.09);
+    expect(beside(-1)).toBeCloseTo(alone, 6);
   });
 
   it('take the breadth at the cheekbones, whatever is broader above', () => {
