@@ -60,11 +60,14 @@ export function clampRoom(asked: Room): Room {
       }),
     },
   };
+  const { least: nearest, most: farthest } = LIMITS.backdrop;
+  const left = leaves - hangBackdrop(room).along - LEAST_TO_WALL;
   return {
     ...room,
     sitterBefore: clamp(asked.sitterBefore, {
-      least: LIMITS.backdrop.least,
-      most: Math.min(LIMITS.backdrop.most, leaves - hangBackdrop(room).along - LEAST_TO_WALL),
+      least: nearest,
+      // By rounding less may be left than the backdrop always leaves.
+      most: Math.max(nearest, Math.min(farthest, left)),
     }),
     obstacles: asked.obstacles.map((obstacle) => clampObstacle(obstacle, sided)),
   };

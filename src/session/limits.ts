@@ -96,6 +96,6 @@ export const MOST = {
   group: 30,
 } as const;
 
-/** The nearest legal value. A value that is no number takes the least. */
+/** The nearest legal value. A value that is no number takes the least; -0, which no file keeps, is 0. */
 export const clamp = (value: number, { least, most }: Range): number =>
-  Number.isNaN(value) ? least : Math.min(most, Math.max(least, value));
+  Number.isNaN(value) ? least : Math.min(most, Math.max(least, value)) + 0;

@@ -1,18 +1,11 @@
 /** How much of the sitter the frame holds and where the eyes sit in it. */
-import { frameHeightOf } from '../../models/framing';
-import type { FramingModel, Models } from '../../models/types';
 import { formatLength } from '../../readings/format';
 import { type ActionContext, standpointForFrame } from '../follow';
+import { usualFrameHeight } from '../framed';
 import { clamp, LIMITS } from '../limits';
-import { personDimensions, personOf } from '../person';
+import { personOf } from '../person';
 import type { Crop, Hold, Person, Session } from '../types';
 import { action, editPictures, type Whose } from './action';
-
-/** Usual frame height of a framing for a person, metres, in the legal range. */
-export function usualFrameHeight(person: Person, framing: FramingModel, models: Models): number {
-  const dimensions = personDimensions(person, models);
-  return clamp(frameHeightOf(framing, dimensions).usual, LIMITS.frameHeight);
-}
 
 /** Whom a named framing is measured by: the first in the first picture. */
 export const framedPerson = (session: Session): Person =>

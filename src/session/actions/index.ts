@@ -5,7 +5,6 @@ export {
   setFraming,
   setHold,
   setOrientation,
-  usualFrameHeight,
 } from './crop';
 export {
   addBody,

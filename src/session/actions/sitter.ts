@@ -4,6 +4,7 @@ import type { DimensionName, Pose } from '../../sitter/types';
 import { unsculpted } from '../cast';
 import { clampDimension } from '../clamp';
 import type { ActionContext } from '../follow';
+import { usualFrameHeight } from '../framed';
 import { known } from '../known';
 import { impossibility, personDimensions, personOf } from '../person';
 import { resolvePicture } from '../resolve';
@@ -19,7 +20,7 @@ import type {
   Session,
 } from '../types';
 import { action, editPictures, pictureOf } from './action';
-import { framedPerson, usualFrameHeight } from './crop';
+import { framedPerson } from './crop';
 
 /** A little air beside the heads of two: by eye. */
 const ROOM_ROUND_HEADS = 1.06;
