@@ -137,7 +137,7 @@ const isStill = (q: Quaternion): boolean => Math.abs(q[3]) > 1 - 1e-12;
 function besideFace(upright: Landmarks, handLength: number): Vec3 {
   const { menton, gonion_right: gonion } = upright;
   const k = handLength / HAND_LENGTH;
-  return [gonion[0] - 0.028 * k, menton[1] - 0.095 * k, (menton[2] + gonion[2]) / 2 + 0.065 * k];
+  return [gonion[0] - 0.053 * k, menton[1] - 0.114 * k, (menton[2] + gonion[2]) / 2 + 0.059 * k];
 }
 
 /** Landmarks posed, each with the bones of the vertex that it stands on. */

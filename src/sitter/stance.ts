@@ -147,7 +147,7 @@ function arms(
       wrist: [p[0] - sign * k * inwards, p[1] + girth.thigh + k * 0.032, p[2]],
       fingers,
       palm,
-      elbow: m(0.75, -0.1, -1),
+      elbow: m(1.05, 0.2, -0.3),
     };
   };
 
@@ -156,14 +156,14 @@ function arms(
     const front = girth.chestFront;
     const y = (rest.forearm_left[1] + rest.upper_arm_left[1]) / 2 - k * 0.075;
     return {
-      clavicle: shrug(0, rad(5)),
+      clavicle: shrug(0, rad(15)),
       reach: {
         wrist: onChest(
-          m(-0.035 * k, y + k * (right ? -0.012 : 0.022), front + k * (right ? 0.1 : 0.047)),
+          m(-0.024 * k, y + k * (right ? -0.024 : 0.059), front + k * (right ? 0.053 : 0.084)),
         ),
-        fingers: turned(m(-1, right ? 0.16 : 0.1, right ? -0.55 : -0.4)),
+        fingers: turned(m(-1, right ? 0.42 : 0.54, right ? -0.2 : -0.15)),
         palm: turned(right ? m(-0.3, 0, -1) : m(0, 0.1, -1)),
-        elbow: turned(m(0.6, -1, -0.25)),
+        elbow: turned(m(1.23, -1, 1.25)),
       },
       curl: { knuckles: rad(right ? 4 : 0), joints: rad(4), thumb: rad(-4) },
     };
@@ -175,13 +175,13 @@ function arms(
         clavicle: shrug(0, rad(3)),
         reach: {
           wrist: [
-            sign * k * 0.052,
-            done.thigh_left.to[1] + girth.thigh + k * (over ? 0.062 : 0.03),
-            girth.bellyFront + k * (over ? 0.1 : 0.085),
+            sign * k * 0.091,
+            done.thigh_left.to[1] + girth.thigh + k * (over ? 0.067 : 0.034),
+            girth.bellyFront + k * (over ? 0.105 : 0.074),
           ],
-          fingers: m(-1, over ? -0.12 : -0.06, 0.62),
+          fingers: m(-1, over ? 0.1 : -0.13, 0.89),
           palm: m(-0.1, -1, 0.1),
-          elbow: m(0.9, -0.1, -1),
+          elbow: m(1.5, -0.1, -1.05),
         },
         curl: over ? FLAT : AT_EASE,
       };
@@ -189,13 +189,13 @@ function arms(
       clavicle: shrug(0, rad(4)),
       reach: {
         wrist: [
-          sign * k * 0.062,
-          rest.thigh_left[1] + k * 0.045,
-          girth.bellyFront + k * (over ? 0.072 : 0.04),
+          sign * k * 0.088,
+          rest.thigh_left[1] + k * 0.058,
+          girth.bellyFront + k * (over ? 0.1 : 0.055),
         ],
-        fingers: m(-1, -0.75, 0.1),
+        fingers: m(-1, -0.75, 0.02),
         palm: m(-0.25, -0.1, -1),
-        elbow: m(1, 0, -0.55),
+        elbow: m(1, 0.02, 0.73),
       },
       curl: over ? FLAT : AT_EASE,
     };
@@ -206,8 +206,8 @@ function arms(
       clavicle: shrug(rad(4), rad(6)),
       reach: {
         wrist,
-        fingers: rotate(turn, [0.12, 1, -0.2]),
-        palm: rotate(turn, [0.75, 0.1, -0.6]),
+        fingers: rotate(turn, [0.17, 1, -0.21]),
+        palm: rotate(turn, [0.91, 0.1, -0.68]),
         elbow: turned([-0.55, -1, 0.2]),
       },
       curl: { knuckles: rad(8), joints: rad(12), thumb: rad(-6) },
@@ -216,7 +216,7 @@ function arms(
   if (seated)
     return {
       clavicle: shrug(0, 0),
-      reach: onThigh(0.5, 0.012, m(0.08, -1, 0.12), m(-0.22, -0.1, 1)),
+      reach: onThigh(0.48, 0.003, m(0.08, -1, 0.12), m(-0.22, 0.01, 1)),
       curl: FLAT,
     };
   // Hanging: the arm keeps its own direction from wherever the shoulder is.

@@ -134,12 +134,12 @@ export function hands(shape: BodyShape): readonly BodyPart[] {
   ];
 }
 
-/** Skin this far below a neckline is never seen, mm. */
-const HIDDEN = 16;
+/** Skin this far below a neckline is never seen, mm: no more than the band's rounded edge hides. */
+const HIDDEN = 7;
 /** Skin this far below it must not show through the cloth either, mm. */
-const COVERED = 9;
+const COVERED = 3;
 /** Skin nearer to the cloth's outside than this would show through once it is simplified, mm. */
-const CLOTH = 2.5;
+const CLOTH = 3;
 
 /** For each set of clothes: whether a point of the skin lies safely under its cloth. */
 export function coveredBy(

@@ -55,6 +55,9 @@ function fall(f: Figure): Field {
   return fallThrough(f, table, 2.45);
 }
 
+/** How far the band round a neck opening stands proud, what its middle adds, and half its ramp, mm. */
+const BAND = { height: 1.5, round: 0.8, ramp: 2.6 } as const;
+
 /** How far under the skin a garment ends within its neck opening, mm. */
 const PLUG = 9;
 
@@ -69,15 +72,36 @@ export interface Cut {
   readonly fall: Field;
 }
 
-/** What cloth near the neck lies on: the skin, with the pit of the neck bridged. */
+/** Blend of skin and trunk under the cloth; a quarter of it is air where the two agree, mm. */
+const AIR = 7;
+
+/** What cloth near the neck lies on: the skin, its pit and the hollows over the collar bones bridged. */
 export function underNeck(f: Figure): Field {
   const skin = neckAndShoulders(SHAPES[f.sex]);
+  const filled = trunk(f);
   const [, notch, notchZ] = f.suprasternale;
   const bridge: readonly [Knot, Knot] = [
     [-26, notch - 6, notchZ - 8, 9],
     [26, notch - 6, notchZ - 8, 9],
   ];
-  return (x, y, z) => smoothMin(skin(x, y, z), capsule(x, y, z, bridge[0], bridge[1]), 12);
+  // Cloth is held from the trapezius to the collar bone, as a strap is. Sculptor's choice.
+  const strap = f.by<readonly [Knot, Knot]>(
+    [
+      [76, notch + 32, -122, 7],
+      [76, notch + 2, -80, 7],
+    ],
+    [
+      [68, notch + 44, -120, 7],
+      [68, notch + 6, -80, 7],
+    ],
+  );
+  return (x, y, z) => {
+    let bare = smoothMin(skin(x, y, z), capsule(x, y, z, bridge[0], bridge[1]), 12);
+    bare = smoothMin(bare, capsule(softAbs(x), y, z, strap[0], strap[1]), 10);
+    // Fades where the cloth leaves the skin, so that body and neck agree there.
+    const air = 0.4 + AIR * step(notch - 145, notch - 75, y);
+    return smoothMin(bare, filled(x, y, z), air);
+  };
 }
 
 /** Distance above the edge of a neck opening, mm: negative where cloth covers. */
@@ -133,8 +157,10 @@ export function garment(f: Figure, cut: Cut): Field {
     if (Math.abs(d) < 12 && ax < shoulder[0])
       d -= folds(x, y, z) * step(shoulder[0], shoulder[0] - 14, ax);
     if (!near || d > 30) return d;
-    // A band that stands a little proud, with a shallow seam below it.
-    d -= 1.1 * step(-cut.band - 1.4, -cut.band + 1.4, up) - 0.7 * bell(up + cut.band + 1.4, 1.7);
+    // A band that stands proud and is rounded across, as a folded rib is; no line finer than the mesh.
+    d -=
+      BAND.height * step(-cut.band - BAND.ramp, -cut.band + BAND.ramp, up) +
+      BAND.round * bell(up + cut.band / 2, cut.band / 3);
     // Within the opening the cloth ends a little under the skin, where nobody looks.
     return smoothMax(d, Math.min(up, Math.max(skin(x, y, z) + PLUG, y - cap)), 2.4);
   };
@@ -143,7 +169,7 @@ export function garment(f: Figure, cut: Cut): Field {
 /** How a top is cut: a scoop for the woman, a crew neck for the man. */
 export const topCut = (f: Figure): Cut => ({
   neckline: f.by('scoop', 'crew'),
-  band: f.by(9, 17),
+  band: f.by(12, 18),
   hem: topHem(f),
   fall: fall(f),
 });
