@@ -24,6 +24,8 @@ export interface Cell {
   readonly frame?: number;
   /** Where the eyes sit, share of the height from the top. */
   readonly eyesAt?: number;
+  /** The same of the width from the left. */
+  readonly eyesAcross?: number;
   readonly look?: Look;
   /** A grey card is held before the face. */
   readonly card?: boolean;

@@ -36,7 +36,7 @@ declare global {
 }
 
 function cameraOf(cell: Cell, aspect: number): Camera {
-  const { distance = 1.5, frame = 0.42, eyesAt = 0.4 } = cell;
+  const { distance = 1.5, frame = 0.42, eyesAt = 0.4, eyesAcross = 0.5 } = cell;
   const sensor = { width: metres(0.036 * aspect), height: metres(0.036) };
   const focal = focalForFrame(metres(frame), metres(distance), sensor.height);
   if (!focal.ok) throw new Error(focal.reason);
@@ -47,7 +47,7 @@ function cameraOf(cell: Cell, aspect: number): Camera {
     focal: focal.value,
     sensor,
     eyesAt,
-    eyesAcross: 0.5,
+    eyesAcross,
   });
   if (!camera.ok) throw new Error(camera.reason);
   return camera.value;

@@ -178,7 +178,8 @@ export const sheets = (): Sheet[] => [
     cells: ['photo', 'clay'].map((look) => ({
       label: `two in one picture, ${look}`,
       person: 'adult-woman',
-      frame: 0.8,
+      frame: 0.95,
+      eyesAcross: 0.31,
       distance: 2.5,
       gaze: 'lens',
       look: look as 'photo' | 'clay',

@@ -38,14 +38,17 @@ export function missed(sitter: BuiltSitter): Told | null {
 
 const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
 
-const total = (meshes: readonly Soundness[], part: 'triangles' | 'openEdges' | 'flipped'): number =>
+type Counted = 'triangles' | 'openEdges' | 'intended' | 'flipped';
+
+const total = (meshes: readonly Soundness[], part: Counted): number =>
   meshes.reduce((sum, mesh) => sum + mesh[part], 0);
 
 const solid = ({ ribbon }: Soundness): boolean => !ribbon;
 
-/** Millimetres to the micrometre. Open edges of ribbons are told by mesh alone. */
+/** Millimetres to the micrometre. Open edges of ribbons are told by mesh alone, and those that are meant apart. */
 export function sitterJson(sculpture: Sculpture, sitter: BuiltSitter): Record<string, Json> {
   const meshes = soundnessOf(sculpture, sitter);
+  const solids = meshes.filter(solid);
   return {
     dimensions: Object.fromEntries(
       dimensionsOf(sitter).map(({ name, asked, measured }) => [
@@ -57,12 +60,19 @@ export function sitterJson(sculpture: Sculpture, sitter: BuiltSitter): Record<st
       LANDMARKS.map((name) => [name, sitter.landmarks[name].map((part) => rounded(1000 * part))]),
     ),
     triangles: total(meshes, 'triangles'),
-    open_edges: total(meshes.filter(solid), 'openEdges'),
+    open_edges: total(solids, 'openEdges') - total(solids, 'intended'),
+    intended_open_edges: total(solids, 'intended'),
     flipped_triangles: total(meshes, 'flipped'),
     meshes: Object.fromEntries(
-      meshes.map(({ name, ribbon, triangles, openEdges, flipped }) => [
+      meshes.map(({ name, ribbon, triangles, openEdges, intended, flipped }) => [
         name,
-        { triangles, open_edges: openEdges, flipped_triangles: flipped, ribbon },
+        {
+          triangles,
+          open_edges: openEdges - intended,
+          intended_open_edges: intended,
+          flipped_triangles: flipped,
+          ribbon,
+        },
       ]),
     ),
   };
@@ -81,11 +91,12 @@ export function sitterTable(models: Models, sculpture: Sculpture, sitter: BuiltS
     ]),
     '',
     ...columns([
-      ['', 'triangles', 'open edges', 'turned over'],
-      ...meshes.map(({ name, triangles, openEdges, flipped }) => [
+      ['', 'triangles', 'open edges', 'open as meant', 'turned over'],
+      ...meshes.map(({ name, triangles, openEdges, intended, flipped }) => [
         name,
         String(triangles),
-        String(openEdges),
+        String(openEdges - intended),
+        String(intended),
         String(flipped),
       ]),
     ]),

@@ -29,8 +29,10 @@ const HELP = [
   '',
   'Without --json a table for reading is printed.',
   'Landmarks are millimetres from the midpoint between the pupils: left, up, forward.',
-  'An open edge is the rim of an opening, as round the eyes and where skin goes under cloth.',
+  'An open edge belongs to one triangle alone: a closed mesh has none.',
+  'Eyeballs have no backs: their rims, deep behind the lids, are counted apart as intended_open_edges.',
   'Strands of hair and brows are ribbons, open by nature: their edges are counted by mesh alone.',
+  'Dimensions and landmarks are those of the face at rest, whoever smiles.',
 ].join('\n');
 
 /** The text to print. @throws BadValue or ImpossibleDimensions for what cannot be done. */
@@ -41,7 +43,9 @@ async function run(argv: readonly string[]): Promise<string> {
   if (given.list) return sitterList(models);
   const model = choice('sitter', given.sitter?.[0] ?? 'adult-woman', models.sitters);
   const changes = changesOf(model, given.set);
-  const { sculpture, sitter } = await personOf({ sitter: model, changes });
+  // Dimensions are those of the face at rest.
+  const resting = { ...model, looks: { ...model.looks, smile: 0 } };
+  const { sculpture, sitter } = await personOf({ sitter: resting, changes });
   const miss = missed(sitter);
   if (miss)
     throw new ImpossibleDimensions(

@@ -1,3 +1,4 @@
+import { closedBelow } from './caps';
 import { filesFor, formFile } from './files';
 import { carry, shaped } from './forms';
 import { BadSculpture } from './glb';
@@ -76,12 +77,13 @@ export function compose({ figure, worn, clothes, forms }: Ingredients): Sculptur
   for (const { file, name, share } of forms)
     if (name !== 'smile') shaped(meshes, skin, displacement(file), share);
   const smile = forms.find(({ name }) => name === 'smile');
+  const smiling = smile ? carry(meshes, skin, displacement(smile.file).positions) : new Map();
   return {
     ...figure,
-    meshes,
+    meshes: meshes.map((mesh, m) => (m === skin ? closedBelow(mesh) : mesh)),
     landmarks: landmarks as Sculpture['landmarks'],
     guides,
-    smile: smile ? carry(meshes, skin, displacement(smile.file).positions) : new Map(),
+    smile: smiling,
   };
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { closedBelow, openEdges } from '../../src/sitter/caps';
 import { compose, type Ingredients, sculptures } from '../../src/sitter/compose';
 import { filesFor } from '../../src/sitter/files';
 import { BadSculpture } from '../../src/sitter/glb';
@@ -52,6 +53,15 @@ const figure = file(
 const top = file('top', [strip('top', { substance: 'top' })], placesOf([...onCloth], 2));
 const plain: Ingredients = { figure, worn: [top], clothes: 'top', forms: [] };
 
+/** The triangles without the lid over the open end, which hangs on the last vertex. */
+const own = ({ positions, indices }: SculptureMesh): number[] => {
+  const tip = positions.length / 3 - 1;
+  const kept: number[] = [];
+  for (let t = 0; t < indices.length; t += 3)
+    if (!indices.subarray(t, t + 3).includes(tip)) kept.push(...indices.subarray(t, t + 3));
+  return kept;
+};
+
 describe('putting a figure and what it wears together', () => {
   it('keeps every place on its own mesh', () => {
     const { landmarks, meshes } = compose(plain);
@@ -61,9 +71,33 @@ describe('putting a figure and what it wears together', () => {
   });
 
   it('leaves out the skin that lies wholly under the cloth worn, and no other', () => {
-    expect([...(compose(plain).meshes[0] as SculptureMesh).indices]).toEqual([2, 3, 4, 3, 4, 5]);
-    const other = compose({ ...plain, clothes: 'dress' });
-    expect((other.meshes[0] as SculptureMesh).indices).toHaveLength(12);
+    const strips = (of: Ingredients): number[] => own(compose(of).meshes[0] as SculptureMesh);
+    expect(strips(plain)).toEqual([2, 3, 4, 3, 4, 5]);
+    expect(strips({ ...plain, clothes: 'dress' })).toHaveLength(12);
+  });
+
+  it('closes the skin where it ends, from one more vertex as low as the end', () => {
+    // A pyramid without its base, wound outwards; the base slopes.
+    const hood: SculptureMesh = {
+      ...strip('skin'),
+      positions: Float32Array.of(0, 1, 0, 1, 0, 1, 1, -0.5, -1, -1, -0.5, -1, -1, 0, 1),
+      normals: new Float32Array(15),
+      indices: Uint32Array.of(0, 1, 2, 0, 2, 3, 0, 3, 4, 0, 4, 1),
+      openness: new Uint8Array(5),
+      regions: new Uint8Array(5),
+      masks: { lips: new Uint8Array(5) },
+    };
+    const { positions, normals, indices, openness, masks } = closedBelow(hood);
+    expect(openEdges(hood.indices)).toHaveLength(4);
+    expect(openEdges(indices)).toEqual([]);
+    // Wound as its neighbours are: each edge is run through once each way.
+    const ways = new Set<string>();
+    for (let t = 0; t < indices.length; t++)
+      ways.add(`${indices[t]} ${indices[t % 3 === 2 ? t - 2 : t + 1]}`);
+    expect(ways.size).toBe(indices.length);
+    expect(positions.slice(15)).toEqual(Float32Array.of(0, -0.5, 0));
+    expect(normals.slice(15)).toEqual(Float32Array.of(0, -1, 0));
+    expect([openness.length, masks.lips?.length]).toEqual([6, 6]);
   });
 
   it('names what has no place', () => {
