@@ -51,7 +51,10 @@ export function DimensionRow(props: {
     if (reason === null) doing.act(setDimension, { person: person.id, dimension: name, to });
   };
   /** Whoever comes near the slider is about to move it. */
-  const prepare = () => void shaping.prepare(person, name, [range.least, own, range.most]);
+  const prepare = () => {
+    const halfway = [(range.least + own) / 2, (own + range.most) / 2];
+    void shaping.prepare(person, name, [own, range.least, range.most, ...halfway]);
+  };
   return (
     <div className="dimension" data-dimension={name}>
       <span className="dimension-name">{dimension.name}</span>

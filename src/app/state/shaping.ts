@@ -13,7 +13,7 @@ function keyWithout(person: Person, dimension: DimensionName): string {
 }
 
 /**
- * What lets a slider shape somebody at once: the person is built at both ends of one dimension before it
+ * What lets a slider shape somebody at once: the person is built at some values of one dimension before it
  * moves, and what lies between is interpolated. The exact build follows when the hand rests.
  */
 export class Shaping {
@@ -28,8 +28,15 @@ export class Shaping {
     private readonly models: Models,
   ) {}
 
-  /** Builds the ends of a dimension's range, unless they are there or on their way. */
-  async prepare(person: Person, dimension: DimensionName, ends: readonly number[]): Promise<void> {
+  /**
+   * Builds the person at some values of a dimension, in this order, unless they are there or on their way.
+   * What is built serves at once; each further one brings what lies between nearer to the exact build.
+   */
+  async prepare(
+    person: Person,
+    dimension: DimensionName,
+    values: readonly number[],
+  ): Promise<void> {
     const key = keyWithout(person, dimension);
     if (key === this.key) return;
     this.key = key;
@@ -37,15 +44,16 @@ export class Shaping {
     this.nodes = [];
     this.last = null;
     const found: BlendNode[] = [];
-    for (const value of ends) {
+    for (const value of values) {
       const changed = { ...person, changes: { ...person.changes, [dimension]: value } };
       const built = await this.workshop.build(wantedFor(changed, this.models));
       if (key !== this.key) return;
       if (!('sitter' in built)) continue;
       const like = found[0]?.sitter ?? this.present.get(person.id);
       found.push({ value, sitter: shareMeshes(like, built.sitter) });
+      this.nodes = [...found].sort((a, b) => a.value - b.value);
+      this.last = null;
     }
-    this.nodes = found;
   }
 
   /** Somebody as shown now: meshes that do not move are taken from there. */
