@@ -4,7 +4,16 @@ import type { Camera, Vec3 } from '../optics/types';
 import type { LandmarkName, Sitter } from '../sitter/types';
 import { type Cast, type Placed, placeCompany } from './cast';
 import type { Limit } from './limit';
-import type { Crop, Picture, Session } from './types';
+import type { Company, Crop, Picture, PlanWanted, Session } from './types';
+
+/** Who of the session is in a wanted picture; of a group the first person stands for all. */
+export function wantedCompany(
+  { people }: Pick<Session, 'people'>,
+  { of }: Pick<PlanWanted, 'of'>,
+): Company {
+  if (of === 'both' && people.length > 1) return ['1', '2'];
+  return of === '2' && people.length > 1 ? ['2'] : ['1'];
+}
 
 /** The second person of a picture, when there is one and it is built. */
 export const companionOf = (

@@ -2,19 +2,11 @@
 
 import type { Asked, Setting } from '../../plan/types';
 import { formatLength } from '../../readings/format';
+import { wantedCompany } from '../company';
 import type { ActionContext } from '../follow';
 import { MOST } from '../limits';
 import { cameraParts } from '../plan-camera';
-import type {
-  Company,
-  Group,
-  GroupRow,
-  Letter,
-  PlanPart,
-  PlanWanted,
-  Session,
-  View,
-} from '../types';
+import type { Group, GroupRow, Letter, PlanPart, PlanWanted, Session, View } from '../types';
 import { action, editPictures, pictureOf } from './action';
 import { editKit, freeId } from './kit-edit';
 
@@ -186,12 +178,6 @@ export const removeRow = action<{ row: number }>({
   label: (_, { row }) => `Row ${row + 1} removed`,
 });
 
-/** Who of the session is in a wanted picture; of a group the first person stands for all. */
-function companyOf({ of }: PlanWanted, { people }: Session): Company {
-  if (of === 'both' && people.length > 1) return ['1', '2'];
-  return of === '2' && people.length > 1 ? ['2'] : ['1'];
-}
-
 /**
  * Hangs what the plan found: the crop, and in one picture the standpoint, lens, aperture and camera height,
  * on the body that it was found for.
@@ -210,7 +196,7 @@ export const hangPlanned = action<{
       session.kept === 'lens' ? { by: 'lens', focal: setting.mark } : { by: 'crop' };
     const hung = editPictures(session, { letter }, (picture) => ({
       ...picture,
-      of: companyOf(wanted, session),
+      of: wantedCompany(session, wanted),
       standpoint: setting.standpoint,
       view,
       fNumber: setting.fNumber,
