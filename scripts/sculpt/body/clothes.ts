@@ -4,7 +4,7 @@ import { axis, type Grid, mirroredAxis } from '../nets';
 import { dress, dressCut, dressHem } from './dress';
 import { type Figure, figure } from './figure';
 import { handsAndWrists } from './hand';
-import { jacket, jacketHem } from './jacket';
+import { jacket, jacketHem, pocketHeight } from './jacket';
 import { arm } from './limbs';
 import { type BodyPart, cells } from './parts';
 import type { BodyShape } from './shape';
@@ -69,6 +69,7 @@ function tailored(f: Figure): BodyPart {
           [notch - 95, 180],
           [hem, 6],
           [cuff + 20, 8],
+          [pocketHeight(f), 32],
         ]),
       ),
       z: axis(-290, 85, cells(4.8, 2.6, [[-60, 120]])),

@@ -18,6 +18,28 @@ const CUFF = 14;
 /** Height of lapels and collar over the jacket's front, mm. */
 const LAPEL = 3.6;
 
+/** A pocket's flap: middle from the midline, half its length and depth, its slant and height, mm. */
+const FLAP = { at: 118, half: 62, deep: 24, slant: 0.07, height: 2.6 } as const;
+
+/** Middle of the pockets' flaps. */
+export const pocketHeight = (f: Figure): number => f.y(jacketHem(f)) + f.by(120, 150);
+
+/** How far the flaps of the side pockets stand over the front, mm, with the shade along their edge. */
+function pockets(f: Figure): (ax: number, y: number, z: number) => number {
+  const middle = pocketHeight(f);
+  const side = f.acromion[2];
+  return (ax, y, z) => {
+    if (z < side - 20 || Math.abs(y - middle) > 2 * FLAP.deep) return 0;
+    const across = Math.abs(ax - FLAP.at) - FLAP.half;
+    // The lower corners are rounded.
+    const v = y - middle + FLAP.slant * (ax - FLAP.at);
+    const down = Math.abs(v) - FLAP.deep;
+    const edge = smoothMax(across, down, v < 0 ? 14 : 3);
+    const front = step(side - 20, side + 20, z);
+    return front * (FLAP.height * step(1.8, -1.8, edge) - 1.1 * bell(edge - 3, 2));
+  };
+}
+
 /** Height of the jacket's hem over the floor, mm. */
 export const jacketHem = (f: Figure): number => f.mm.crotch_height + f.by(28, -6);
 
@@ -133,6 +155,7 @@ export function jacket(f: Figure): Field {
   const front = frontOf(f);
   const open = openFront(f, front);
   const relief = lapels(f, front);
+  const flaps = pockets(f);
   const { shoulder } = f.joints;
   const hem = f.y(jacketHem(f));
   const cuff = cuffEnd(f) + CUFF;
@@ -161,6 +184,7 @@ export function jacket(f: Figure): Field {
     if (d > 30) return d;
     const up = open(x, y, z);
     if (up > -140) d -= relief(ax, y, z, up);
+    if (Math.abs(d) < 14) d -= flaps(ax, y, z);
     const deep = near ? Math.min(body(x, y, z), neck(x, y, z)) : bare;
     const plug = Math.max(deep + PLUG, y - cap);
     // The cloth's edge along the front is rounded, as a rolled lapel is.
