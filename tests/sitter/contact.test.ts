@@ -89,7 +89,7 @@ function deepest(sculpture: Sculpture, meshes: readonly SitterMesh[]): Record<st
     note('hand in top', within(whole, x, y, z));
     note('hand in trousers', within(legs, x, y, z));
     if ((handRest[3 * v] as number) > 0) note('hand in hand', within(right, x, y, z));
-    note('hand in face', face.behind(x, y, z));
+    note('hand in face', within(face, x, y, z));
   });
   eachVertex(top, (v, x, y, z) => {
     if (!onArm(v) || (topRest[3 * v + 1] as number) > sleeveEnd + FOREARM) return;
