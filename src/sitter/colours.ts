@@ -39,6 +39,7 @@ function skinColour(colours: Painted, share: Share): Rgb {
   c = blend(c, colours.hair, 0.42 * share('brow') + (colours.bald ? 0 : 0.75 * share('scalp')));
   c = blend(c, PARTING, 0.6 * share('parting'));
   c = blend(c, LASH, 0.75 * share('lash'));
+  c = blend(c, scaled(c, 0.3, 0.2, 0.18), share('hollow'));
   return scaled(c, 1, 1 - 0.2 * share('blush'), 1 - 0.22 * share('blush'));
 }
 

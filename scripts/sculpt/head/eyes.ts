@@ -74,7 +74,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
   const opening = lidOpening(shape);
   // Fullness between crease and brow.
   const fold = tube([
-    [-14, 10, 0.5, 2],
+    [-12.5, 10.5, -0.5, 1.4],
     [-8, 12, 0.4, 3.2],
     [1, 12.8, -1.4, 4.2],
     [10.5, 10.4, -6.6, 4.2],
@@ -87,7 +87,10 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     const ax = softAbs(x);
     const ex = ax - pupil;
     let d = smoothMax(d0, -ellipsoid(ex, y, z, 2.5, -1, 12.5, 18.6, 13, 17.8), 15);
-    d = smoothMax(d, -ellipsoid(ex, y, z, -13.5, -4, 13.5, 6.5, 8.5, 11.5), 11);
+    // The hollow beside the nose's root, up to where the nose is narrowest.
+    d = smoothMax(d, -ellipsoid(ex, y, z, -15, 1.5, 14.5, 8.5, 12.5, 14.6), 9);
+    // Over it the brow's inner end runs softly down to the nose.
+    d = smoothMin(d, ellipsoid(ax, y, z, 12, 23, -3, 9, 5.5, 11), 14);
     const near = ex * ex + y * y + (z + 12) * (z + 12);
     if (near > 1700) return d;
     // The outer corner lies farther back than the ball alone would put it.
@@ -98,7 +101,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     const floor = ellipsoid(ex, y, z, 0, 0, -GLOBE_DEPTH - 2, 17.4, 11.4, 11.4);
     d = smoothMax(d, -smoothMax(opening.distance(ex, y) * 0.9, -floor, 1), 1.2);
     // The flesh of the inner corner.
-    d = smoothMin(d, ellipsoid(ex, y, z, -13.6, -2, -4.4, 2.8, 1.7, 3.4), 1.2);
+    d = smoothMin(d, ellipsoid(ex, y, z, -13.6, -2, -6.2, 2.8, 1.7, 3.4), 1.2);
     // Crease over the upper lid.
     const dx = clamp(ex, opening.inner, opening.outer);
     const reach = step(-15, -7, ex) * step(18, 8, ex) * step(-14, -7, z);

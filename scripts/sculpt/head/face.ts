@@ -96,7 +96,7 @@ export function face(shape: HeadShape): Field {
       26,
     );
     // Cheek under the eye, and the fat beside the mouth.
-    d = smoothMin(d, ellipsoid(ax, y, z, 36, -29, -18, 19, 17, mix(18.5, 20.5, f)), 20);
+    d = smoothMin(d, ellipsoid(ax, y, z, 36, -33, -18, 19, 20, mix(18.5, 20.5, f)), 24);
     d = smoothMin(
       d,
       ellipsoid(ax, y, z, mix(30, 33, f), -57, mix(-21, -24.5, f), 17, 23, mix(18.5, 21, f)),

@@ -28,9 +28,9 @@ export function mouth(shape: HeadShape): Mouth {
     [0, -61.9 + low],
     [3.5, -61.6 + low],
     [8, -61.3 + low],
-    [14, -61.5 + low],
-    [20, -60.8 + low],
-    [26, -59.5 + low],
+    [14, -61.6 + low],
+    [20, -61.5 + low],
+    [26, -61 + low],
   ]);
   const [upperHeight, lowerHeight] = [mix(0.92, 1.2, f), mix(0.98, 1.14, f)];
   const upperRed = curve([
@@ -38,17 +38,17 @@ export function mouth(shape: HeadShape): Mouth {
     [3.4, 8],
     [6.2, 8.1],
     [11, 6.6],
-    [17, 4.2],
-    [22, 2],
-    [26, 0.3],
+    [17, 4.4],
+    [22, 2.6],
+    [26, 0.8],
   ]);
   const lowerRed = curve([
     [0, 8.9],
     [5, 8.8],
     [10, 8],
-    [16, 5.5],
-    [21, 2.7],
-    [26, 0.3],
+    [16, 5.9],
+    [21, 3.6],
+    [26, 0.9],
   ]);
   const borders = (ax: number): [number, number, number] => {
     const s = clamp(ax, 0, MOUTH_HALF_WIDTH);
@@ -65,20 +65,20 @@ export function mouth(shape: HeadShape): Mouth {
     // The cupid's bow: the middle of the upper lip hangs a little over the lower.
     const bow = 0.25 * bell(ax, 4.5);
     const up =
-      profile(q / upper, 1.8 + bow, mix(3, 2.9, f) + bow, 1.5) *
+      profile(q / upper, 1.1 + bow, mix(3, 2.9, f) + bow, 1.5) *
       (q > upper ? bell(q - upper, 3.6) : 1);
     const below = -q / lower;
     const low2 =
-      profile(below, 1.9, 4 - 0.4 * bell(ax, 3), 1.7) * (below > 1 ? bell(-q - lower, 3.6) : 1);
+      profile(below, 1.2, 4 - 0.4 * bell(ax, 3), 1.7) * (below > 1 ? bell(-q - lower, 3.6) : 1);
     const side = step(-1.1, 1.1, q);
     const middle = step(29, 10, ax);
-    const end = step(29, 15, ax);
+    const end = step(28.5, 13, ax);
     let h =
       fullness * end * (up * side * mix(0.6, 1, middle) + low2 * (1 - side) * mix(0.5, 1, middle));
     // The parting: a rounded furrow wide enough for the net to resolve.
-    h -= mix(0.9, 1.15, middle) * bell(q, mix(1, 0.85, middle)) * step(27.2, 20, ax);
+    h -= mix(0.9, 1.15, middle) * bell(q, mix(1, 0.85, middle)) * step(27, 17, ax);
     // The corner tucks in a little.
-    h -= 0.8 * bell(Math.hypot(ax - 27.6, (y - line(26)) * 0.8), 3);
+    h -= 0.8 * bell(Math.hypot(ax - 27.6, (y - line(26)) * 0.8), 3.6);
     return h;
   };
   const red = (ax: number, y: number): number => {
@@ -86,7 +86,7 @@ export function mouth(shape: HeadShape): Mouth {
     const [t, m, b] = borders(ax);
     // The border fades over a millimetre: a hard one looks painted.
     const inside = y > m ? t - y : y - b;
-    return step(-0.6, 0.8, inside) * step(MOUTH_HALF_WIDTH + 0.5, MOUTH_HALF_WIDTH - 3, ax);
+    return step(-0.6, 0.8, inside) * step(MOUTH_HALF_WIDTH + 0.5, MOUTH_HALF_WIDTH - 5, ax);
   };
   const parting = (ax: number, y: number): number =>
     ax > 28 ? 0 : bell(y - line(clamp(ax, 0, 26)), 0.55) * step(25.5, 17, ax);

@@ -32,8 +32,8 @@ export function neckAndShoulders(shape: HeadShape): Field {
     [mix(50, 47, f), mix(-38, -35, f), mix(-100, -95, f), mix(7.5, 5.5, f)],
     [mix(40, 35, f), mix(-90, -80, f), mix(-92, -86, f), mix(9, 7, f)],
     [mix(29, 25, f), notch + 52, mix(-72, -67, f), mix(8.5, 6.5, f)],
-    [14, notch + 12, notchZ - 9, 5.5],
-    [8, notch - 5, notchZ - 5, 4],
+    [14, notch + 12, notchZ - 10, 5],
+    [8, notch - 5, notchZ - 5.5, 4],
   ]);
   const trapezius = tube([
     [14, -32, mix(-142, -132, f), 12],
@@ -48,9 +48,9 @@ export function neckAndShoulders(shape: HeadShape): Field {
       [
         [13 / half, -1, 1.6],
         [0.24, 3, 1.4],
-        [0.48, 8, 0.8],
-        [0.72, 7, 1.2],
-        [0.92, -5, 0.4],
+        [0.48, 8, -0.2],
+        [0.72, 7, -1],
+        [0.92, -5, -2],
       ] as const
     ).map(([share, rise, lift]): Knot => {
       const [x, y] = [share * half, notch + rise];
@@ -70,7 +70,7 @@ export function neckAndShoulders(shape: HeadShape): Field {
   return (x, y, z) => {
     const ax = softAbs(x, 6);
     let neck = column(ax, y, z);
-    neck = joinTube(neck, sternomastoid, ax, y, z, 16);
+    neck = joinTube(neck, sternomastoid, ax, y, z, 24);
     neck = joinTube(neck, trapezius, ax, y, z, 26);
     // Larynx.
     neck = smoothMin(
@@ -81,8 +81,8 @@ export function neckAndShoulders(shape: HeadShape): Field {
     if (y > notch + 130) return neck;
     let body = torso(x, y, z);
     // Hollow over the collar bone.
-    body = smoothMax(body, -ellipsoid(ax, y, z, 0.36 * half, notch + 24, -78, 26, 13, 18), 22);
-    body = joinTube(body, clavicle, ax, y, z, 11);
+    body = smoothMax(body, -ellipsoid(ax, y, z, 0.36 * half, notch + 24, -78, 26, 11, 16), 28);
+    body = joinTube(body, clavicle, ax, y, z, 16);
     const d = smoothMin(neck, body, mix(30, 32, f));
     // Pit of the neck.
     return smoothMax(d, -ellipsoid(x, y, z, 0, notch + 5, notchZ + 14, 11, 12, 14), 16);

@@ -67,12 +67,12 @@ vec4 grain( vec3 at ) {
 softness = vec3( 0.06, 0.022, 0.013 ) + ${SCATTER} * ( vBend * ${SHARPEST_BEND} );
 // Blood lies unevenly: faint, wide blotches.
 float blood = grain( vPlace / 13.0 ).x + 0.6 * grain( vPlace / 5.0 + 31.0 ).x;
-diffuseColor.rgb *= 1.0 + blood * vec3( 0.008, 0.022, 0.024 );
+diffuseColor.rgb *= 1.0 + blood * vec3( 0.006, 0.015, 0.016 );
 // Pores, as far as a pixel can show them.
 float footprint = max( length( dFdx( vPlace ) ), length( dFdy( vPlace ) ) );
 float seen = 1.0 - smoothstep( 0.18, 0.5, footprint );
 if ( seen > 0.0 ) {
-	vec3 rough = grain( vPlace / 0.62 ).yzw * 0.62 + grain( vPlace / 1.5 + 17.0 ).yzw;
+	vec3 rough = grain( vPlace / 0.62 ).yzw * 0.75 + grain( vPlace / 1.5 + 17.0 ).yzw * 0.4;
 	vec3 lean = mat3( viewMatrix ) * rough;
 	poreNormal = normalize( normal - 0.055 * seen * ( lean - normal * dot( lean, normal ) ) );
 } else poreNormal = normal;
