@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
@@ -8,6 +9,7 @@ import { envelope } from '../../src/session/decode';
 import { demoSession } from '../../src/session/demo';
 import { openStorage, type Saved } from '../../src/session/storage';
 import { createSessionStore } from '../../src/session/store';
+import { SESSION_VERSION } from '../../src/session/types';
 import { context, models } from './fixtures';
 
 const demo = demoSession();
@@ -45,6 +47,20 @@ describe('sessions kept in the browser', () => {
     expect(await reloaded.restore()).toMatchObject({ kind: 'session', session: titled('One') });
     await reloaded.save(titled('Two'));
     expect(await reloaded.list()).toHaveLength(1);
+  });
+
+  it('by version 2 come back too', async () => {
+    const old = new URL('./files/version-2.standpoint.json', import.meta.url);
+    const document = JSON.parse(readFileSync(old, 'utf8')) as ReturnType<typeof envelope>;
+    const storage = await openStorage(models);
+    await storage.save(demo);
+    const database = await openDB('standpoint');
+    const [record] = await database.getAll('sessions');
+    await database.put('sessions', { ...record, document });
+    expect(await (await openStorage(models)).restore()).toMatchObject({
+      kind: 'session',
+      session: { version: SESSION_VERSION, title: 'Two sisters, autumn' },
+    });
   });
 
   it('of two tabs do not overwrite each other', async () => {
