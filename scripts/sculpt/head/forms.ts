@@ -144,7 +144,7 @@ function child(f: number): Changes {
   const [, y, z] = corner(f);
   return {
     shifts: [
-      { at: [0, -30, 24], reach: [11, 9, 14], by: [0, 1.6, 0] },
+      { at: [0, -30, 24], reach: [11, 9, 14], by: [0, 1.2, 0] },
       { at: [38, -36, -6], reach: [18, 16, 22], by: [0, -1, 0.6] },
     ],
     swells: [
@@ -153,7 +153,7 @@ function child(f: number): Changes {
       { at: [0, 27, 14], reach: [20, 8, 14], by: -1.6 + f * 0.8 },
       { at: [62, 16, -34], reach: [13, 18, 22], by: 1.6 },
       // Low bridge, round tip.
-      { at: [0, -5, 18], reach: [7, 10, 10], by: -2.6 },
+      { at: [0, -6, 18], reach: [9, 10, 12], by: -1.2 },
       { at: [0, -28, 30], reach: [8, 6, 9], by: 0.5 },
       // Full cheeks, no hollow before the jaw.
       { at: [38, -44, -10], reach: [15, 18, 20], by: 3 },
