@@ -1,5 +1,6 @@
 import type { Vec3 } from '../optics/types';
 import { colourMesh } from './colours';
+import { type Fall, fallOf, layHair } from './draping';
 import type { ClothedDimension } from './extents';
 import { glassesFor } from './glasses';
 import { landmarksFor } from './landmarks';
@@ -29,6 +30,7 @@ interface Upright {
   readonly landmarks: Landmarks;
   readonly positions: readonly Float32Array[];
   readonly normals: readonly Float32Array[];
+  readonly fall?: Fall;
 }
 
 /** What one sculpture keeps from build to build: a pose alone then costs no warp. */
@@ -78,7 +80,7 @@ export function buildSitter(
   const meshes = sculpture.meshes.map((mesh, m): SitterMesh => {
     const positions = (upright.positions[m] as Float32Array).slice();
     const normals = (upright.normals[m] as Float32Array).slice();
-    posed.mesh(positions, normals, mesh.joints, mesh.weights);
+    posed.mesh(positions, normals, mesh.joints, mesh.weights, mesh.masks.hang);
     return {
       name: mesh.name,
       substance: mesh.substance,
@@ -92,6 +94,7 @@ export function buildSitter(
       ...strandsOf(mesh),
     };
   });
+  if (upright.fall) layHair(sculpture, upright.fall, meshes);
   const landmarks = posedLandmarks(upright.landmarks, posed, (name) => sharesAt(sculpture, name));
   const face = meshes[sculpture.landmarks.sellion[0]];
   return {
@@ -143,7 +146,9 @@ function uprightFor(sculpture: Sculpture, dimensions: Dimensions, smile: number)
       mesh.indices,
     ),
   );
-  store.upright = { key, dimensions, landmarks, positions, normals };
+  const shapes = positions.map((p, m) => ({ positions: p, normals: normals[m] as Float32Array }));
+  const fall = fallOf(sculpture, shapes, landmarks);
+  store.upright = { key, dimensions, landmarks, positions, normals, ...(fall && { fall }) };
   return store.upright;
 }
 

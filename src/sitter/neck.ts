@@ -15,6 +15,8 @@ export interface NeckAxis {
   readonly length: number;
   /** From the root plane to the lower of menton and gonion. */
   readonly jaw: number;
+  /** From the root up to the menton, vertically. */
+  readonly height: number;
 }
 
 type At = (name: LandmarkName) => Vec3;
@@ -38,6 +40,7 @@ export function neckAxis(at: At): NeckAxis {
     },
     length: along(...at('menton')),
     jaw: Math.min(along(...at('menton')), along(...at('gonion_left'))),
+    height: at('menton')[1] - root[1],
   };
 }
 
@@ -51,3 +54,14 @@ export const step = (a: number, b: number, x: number): number => {
 export function headShare(axis: NeckAxis, x: number, y: number, z: number): number {
   return step(0.05, 0.98, axis.along(x, y, z) / axis.length);
 }
+
+/** Heights between which hanging hair leaves the head's pose, over the neck's root and its height. */
+const HANGS = [-0.45, 1.15] as const;
+
+/**
+ * Share of the head's pose that hair follows which hangs free of the skin: all at the jaw's level and
+ * above, none where it lies on chest and back. It turns over more of its length than the neck does,
+ * so that it is not wrung.
+ */
+export const hangingShare = (axis: NeckAxis, y: number): number =>
+  step(HANGS[0], HANGS[1], (y - axis.root[1]) / axis.height);

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../optics/types';
 import { minus, plus } from '../optics/vector';
 import { carried, type Motion } from './limbs';
-import { headShare, neckAxis } from './neck';
+import { hangingShare, headShare, neckAxis } from './neck';
 import { about, inverse, part, type Quaternion, rotate, times } from './quaternion';
 import { BONES, HAND_LENGTH, skeletonOf } from './skeleton';
 import { skinning } from './skinning';
@@ -32,12 +32,16 @@ export const ON_CHEST: BoneShares = {
 export interface Posing {
   /** Where a point of the upright figure goes; without shares of its own it hangs on the chest. */
   point(p: Vec3, shares?: BoneShares): Vec3;
-  /** Poses positions and normals (xyz triples), in place; four joints and weights a vertex. */
+  /**
+   * Poses positions and normals (xyz triples), in place; four joints and weights a vertex, and how
+   * free of the skin it hangs, 0..255.
+   */
   mesh(
     positions: Float32Array,
     normals: Float32Array,
     joints?: Uint8Array,
     weights?: Uint8Array,
+    hang?: Uint8Array,
   ): void;
 }
 
@@ -70,6 +74,11 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
   const body = about(1, pose.bodyTurn);
   const out = new Float64Array(6);
 
+  /** Share of the head's pose at a place that hangs free of the skin by 0..1. */
+  const shareAt = (x: number, y: number, z: number, hang: number): number => {
+    const onSkin = headShare(axis, x, y, z);
+    return hang === 0 ? onSkin : onSkin + hang * (hangingShare(axis, y) - onSkin);
+  };
   const bones = skin.result;
   /** Turns place and normal in `out` by a rotation. */
   const turn = (q: ArrayLike<number>): void => {
@@ -88,10 +97,15 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
     (out[2] as number) += z;
   };
   /** Poses place and normal in `out`, all but the final shift. */
-  const move = (joints: ArrayLike<number>, weights: ArrayLike<number>, at: number): void => {
+  const move = (
+    joints: ArrayLike<number>,
+    weights: ArrayLike<number>,
+    at: number,
+    hang = 0,
+  ): void => {
     const share = straight
       ? 0
-      : headShare(axis, out[0] as number, out[1] as number, out[2] as number);
+      : shareAt(out[0] as number, out[1] as number, out[2] as number, hang);
     if (!still) {
       skin.blend(joints, weights, at);
       turn(bones);
@@ -113,7 +127,7 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
   const shift = one([(l[0] + r[0]) / 2, (l[1] + r[1]) / 2, (l[2] + r[2]) / 2], ON_CHEST);
   return {
     point: (p, shares = ON_CHEST) => minus(one(p, shares), shift),
-    mesh: (P, N, joints, weights) => {
+    mesh: (P, N, joints, weights, hang) => {
       const own = joints !== undefined && weights !== undefined;
       const [J, W] = own ? [joints, weights] : [ON_CHEST.joints, ON_CHEST.weights];
       for (let o = 0; o < P.length; o += 3) {
@@ -121,7 +135,7 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
           out[j] = P[o + j] as number;
           out[3 + j] = N[o + j] as number;
         }
-        move(J, W, own ? (4 * o) / 3 : 0);
+        move(J, W, own ? (4 * o) / 3 : 0, (hang?.[o / 3] ?? 0) / 255);
         for (let j = 0; j < 3; j++) {
           P[o + j] = (out[j] as number) - (shift[j] as number);
           N[o + j] = out[3 + j] as number;

@@ -1,8 +1,10 @@
 import { unitAreaNormals } from '../../../src/sitter/normals';
 import type { Asset, AssetMesh } from '../asset';
+import type { Field } from '../field';
 import { beards, hairStyles } from '../hair';
+import { hanging } from '../hair/hanging';
 import type { HairParts } from '../hair/style';
-import { SHAPES } from '../head/shape';
+import { type HeadShape, SHAPES } from '../head/shape';
 import type { TriangleMesh } from '../mesh';
 import { polygonise } from '../nets';
 import type { Ribbons } from '../ribbons';
@@ -10,12 +12,20 @@ import { sourceHash } from '../source';
 import { arranged } from '../write';
 import type { Detail, Sex } from './detail';
 import { halved } from './halves';
-import { byte, facing, thinned } from './sampling';
+import { byte, facing, sample, thinned } from './sampling';
 
 type Hair = TriangleMesh & Omit<Ribbons, keyof TriangleMesh> & { readonly coarse?: Uint32Array };
 
-/** Hair of one kind; its mask `shade` holds half of each vertex' own lightness. */
-export function hairMesh(name: string, substance: 'hair' | 'brows', mesh: Hair): AssetMesh {
+/**
+ * Hair of one kind; its mask `shade` holds half of each vertex' own lightness.
+ * @param hang how free of the skin it hangs, 0..1, where it does
+ */
+export function hairMesh(
+  name: string,
+  substance: 'hair' | 'brows',
+  mesh: Hair,
+  hang?: Field,
+): AssetMesh {
   const count = mesh.positions.length / 3;
   const { positions, normals, indices, shade, strand, sheer, coarse } = mesh;
   return {
@@ -27,7 +37,12 @@ export function hairMesh(name: string, substance: 'hair' | 'brows', mesh: Hair):
     ...(coarse && { coarse }),
     openness: new Uint8Array(count).fill(255),
     regions: new Uint8Array(count),
-    masks: { shade: Uint8Array.from(shade, (s) => byte(s / 2)), strand, sheer },
+    masks: {
+      shade: Uint8Array.from(shade, (s) => byte(s / 2)),
+      strand,
+      sheer,
+      ...(hang && { hang: sample(mesh, (p) => byte(hang(...p))) }),
+    },
   };
 }
 
@@ -63,16 +78,24 @@ function painted(mesh: TriangleMesh, paint: HairParts['paint']): Hair {
   };
 }
 
-async function worn(id: string, name: string, parts: HairParts, detail: Detail): Promise<Asset> {
-  const kind = name.startsWith('beard') ? 'beard' : 'hair';
+async function worn(
+  shape: HeadShape,
+  kind: 'hair' | 'beard',
+  style: string,
+  parts: HairParts,
+  detail: Detail,
+): Promise<Asset> {
+  const name = `${kind}-${style}`;
+  // A beard grows on the skin that bends under it.
+  const hang = kind === 'hair' ? hanging(shape) : undefined;
   const volume = polygonise(parts.volume, thinned(parts.grid, detail.every));
   const { mesh, coarse } = await halved(volume, detail.triangles[kind] ?? detail.other);
   return arranged({
-    id,
+    id: `${shape.id}-${name}`,
     source: sourceHash('hair'),
     meshes: [
-      hairMesh(name, 'hair', { ...painted(sided(mesh), parts.paint), coarse }),
-      hairMesh(`${name}-locks`, 'hair', facing(parts.locks())),
+      hairMesh(name, 'hair', { ...painted(sided(mesh), parts.paint), coarse }, hang),
+      hairMesh(`${name}-locks`, 'hair', facing(parts.locks()), hang),
     ],
     landmarks: {},
     guides: {},
@@ -86,11 +109,11 @@ export function hairAssets(sex: Sex, detail: Detail): Record<string, () => Promi
   const shape = SHAPES[sex];
   const kinds = { hair: hairStyles(shape), beard: sex === 'male' ? beards(shape) : {} };
   return Object.fromEntries(
-    Object.entries(kinds).flatMap(([kind, styles]) =>
-      Object.entries(styles).map(([style, parts]) => {
-        const id = `${sex}-${kind}-${style}`;
-        return [id, () => worn(id, `${kind}-${style}`, parts, detail)];
-      }),
+    (['hair', 'beard'] as const).flatMap((kind) =>
+      Object.entries<HairParts>(kinds[kind]).map(([style, parts]) => [
+        `${sex}-${kind}-${style}`,
+        () => worn(shape, kind, style, parts, detail),
+      ]),
     ),
   );
 }
