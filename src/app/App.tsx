@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { Suspense, useCallback, useEffect, useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { models } from '../models/browser';
 import type { Cast } from '../session/cast';
@@ -6,11 +6,13 @@ import type { Unavailable } from '../stage';
 import { Compare, type Saving } from './compare/Compare';
 import { Do } from './controls/words';
 import { Head } from './Head';
+import { Plan } from './headOnDemand';
 import { Shaping } from './state/shaping';
 import type { SitterWorkshop } from './state/sitterWorkshop';
 import { openLinked, type Started } from './state/start';
 import { useCast } from './state/useCast';
 import { useHistoryKeys } from './state/useHistoryKeys';
+import { usePlace } from './state/usePlace';
 import { type Workbench, WorkbenchProvider } from './state/workbench';
 import { words } from './words';
 
@@ -51,6 +53,7 @@ export function App(props: {
     return () => window.removeEventListener('hashchange', follow);
   }, [open, notice]);
   useHistoryKeys(store);
+  const place = usePlace();
 
   const workbench = useMemo<Workbench>(
     () => ({ session, state, models, store, shaping, act: store.act }),
@@ -65,7 +68,13 @@ export function App(props: {
   ];
   return (
     <WorkbenchProvider value={workbench}>
-      <Head open={open} savedAt={savedAt} onStill={() => setSaving('all')} onNotice={notice} />
+      <Head
+        place={place}
+        open={open}
+        savedAt={savedAt}
+        onStill={() => setSaving('all')}
+        onNotice={notice}
+      />
       {told.map((sentence) => (
         <div key={sentence} className="notice" role="alert">
           <p>{sentence}</p>
@@ -76,11 +85,15 @@ export function App(props: {
           )}
         </div>
       ))}
-      {cast ? (
-        <Compare cast={cast} saving={saving} onSaving={setSaving} onUnavailable={setUnavailable} />
-      ) : (
-        failed === null && <p className="waiting">{words.notices.loading}</p>
+      {cast && place === 'plan' && (
+        <Suspense fallback={<p className="waiting">{words.notices.place}</p>}>
+          <Plan cast={cast} onUnavailable={setUnavailable} />
+        </Suspense>
       )}
+      {cast && place === 'compare' && (
+        <Compare cast={cast} saving={saving} onSaving={setSaving} onUnavailable={setUnavailable} />
+      )}
+      {cast === null && failed === null && <p className="waiting">{words.notices.loading}</p>}
     </WorkbenchProvider>
   );
 }

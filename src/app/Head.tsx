@@ -3,6 +3,7 @@ import { Slip } from './controls/Slip';
 import { Do } from './controls/words';
 import { linkCodec, SessionActs } from './headOnDemand';
 import type { Started } from './state/start';
+import { PLACES, type Place } from './state/usePlace';
 import { useWorkbench } from './state/workbench';
 import { words } from './words';
 
@@ -14,6 +15,7 @@ const clock = new Intl.DateTimeFormat(undefined, {
 
 /** The running head: whose session it is, whether it is kept, and what can be done with the whole. */
 export function Head(props: {
+  place: Place;
   savedAt: number | null;
   open: Started['open'];
   onStill: () => void;
@@ -43,6 +45,17 @@ export function Head(props: {
         {session.title}.{' '}
         {props.savedAt === null ? said.unsaved : said.saved(clock.format(props.savedAt))}
       </span>
+      <nav className="head-places" aria-label={said.places}>
+        {PLACES.map((place) => (
+          <a
+            key={place}
+            href={`#${place}`}
+            aria-current={place === props.place ? 'page' : undefined}
+          >
+            {said.placeNames[place]}
+          </a>
+        ))}
+      </nav>
       <span className="head-acts">
         <Do
           isDisabled={state.undoLabel === null}
@@ -58,7 +71,7 @@ export function Head(props: {
         >
           {said.redo}
         </Do>
-        <Do onPress={props.onStill}>{said.still}</Do>
+        {props.place === 'compare' && <Do onPress={props.onStill}>{said.still}</Do>}
         <Do onPress={copyLink}>{said.link}</Do>
         <span role="status" className="unseen">
           {copied && said.linkCopied}

@@ -1,9 +1,12 @@
-/** What the running head needs only when it is pressed. */
+/** What is fetched only when it is asked for in the running head. */
 import { lazy } from 'react';
 
 const loadSessionActs = () => import('./SessionActs');
 
+const loadPlan = () => import('./plan/Plan');
+
+export const Plan = lazy(loadPlan);
 export const SessionActs = lazy(loadSessionActs);
 export const linkCodec = () => import('../session/link');
 
-export const fetchHead = () => Promise.all([loadSessionActs(), linkCodec()]);
+export const fetchHead = () => Promise.all([loadSessionActs(), linkCodec(), loadPlan()]);

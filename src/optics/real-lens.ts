@@ -24,10 +24,16 @@ export interface LensState {
  * in the logarithm of the focal length (so an aperture closes by equal stops for equal zoom
  * factors). Makers print the ends only; what lies between is this assumption.
  */
-function alongZoom(lens: Lens, marked: Metre, [wide, long]: readonly [number, number]): number {
-  const [shortest, longest] = lens.focal;
-  if (shortest === longest || wide === long) return wide;
-  return wide * (long / wide) ** (Math.log(marked / shortest) / Math.log(longest / shortest));
+function alongZoom(lens: Lens, marked: Metre, ends: readonly [number, number]): number {
+  const power = zoomPower(lens, ends);
+  return power === 0 ? ends[0] : ends[0] * (marked / lens.focal[0]) ** power;
+}
+
+/** The power q of the mark with which such a figure runs: wide (mark / shortest)^q. */
+export function zoomPower({ focal }: Lens, [wide, long]: readonly [number, number]): number {
+  const [shortest, longest] = focal;
+  if (shortest === longest || wide === long) return 0;
+  return Math.log(long / wide) / Math.log(longest / shortest);
 }
 
 function notOnLens(lens: Lens, marked: Metre): Refusal | null {
@@ -70,6 +76,12 @@ export function magnificationWithPupils(focal: Metre, focus: Metre, p = 1): Resu
  * it is for a zoom focused by its front group. Nearer than that limit the ratio is kept.
  */
 function breathing(lens: Lens, tape: Metre): number {
+  const [, nearest] = lens.nearestFocus;
+  return 1 - (1 - nearestRatio(lens)) * Math.min(1, nearest / tape);
+}
+
+/** That ratio at the near limit of the longest mark; 1 for a lens without data. */
+export function nearestRatio(lens: Lens): number {
   const m = lens.largestMagnification;
   if (m === undefined) return 1;
   const [, longest] = lens.focal;
@@ -78,7 +90,7 @@ function breathing(lens: Lens, tape: Metre): number {
     lens.entrancePupil === undefined
       ? nearest / (2 + m + 1 / m)
       : (nearest - lens.entrancePupil) / (1 / m + 1 / (lens.pupilMagnification ?? 1));
-  return 1 - (1 - near / longest) * Math.min(1, nearest / tape);
+  return near / longest;
 }
 
 /** Focal length as it acts when focused at `tape` (from the sensor mark), metres. */

@@ -15,6 +15,8 @@ export interface PlanCamera {
   readonly lensName: string;
   readonly format: SensorFormat;
   readonly lens: Lens;
+  /** Marks that may be set where they are not the lens's own: a lens of the same build, but longer or shorter. */
+  readonly marks?: readonly [shortest: number, longest: number];
 }
 
 /** A thing on the floor of the room, or the ground a door sweeps. */
@@ -175,8 +177,10 @@ export interface Setting {
   readonly sharp: readonly [near: number, far: number];
   /** Figures the reasons speak of. */
   readonly noseGain: number;
+  /** From the sensor mark. */
   readonly toWall: number;
   readonly noseClearance: number;
+  /** Of the backdrop, width and upper edge above the floor. */
   readonly backdropUsed: { readonly width: number; readonly top: number };
   /** Blur disc of the backdrop as a share of the picture's height. */
   readonly softness: number;
@@ -238,6 +242,8 @@ export interface PlanRequest {
   readonly room: PlanRoom;
   readonly wanted: readonly Wanted[];
   readonly asked: Asked;
+  /** Widths that backdrops come in; a wider one is offered from these first. */
+  readonly backdropWidths?: readonly number[];
 }
 
 export interface PlanResult {

@@ -25,11 +25,15 @@ export const en = {
   controls: {
     set: 'Set',
     close: 'Close',
+    empty: 'A name has at least one letter.',
+    needed: 'This figure is needed.',
     cancel: 'Stop',
     tooSmall: (least: string) => `The least is ${least}.`,
     tooLarge: (most: string) => `The most is ${most}.`,
   },
   head: {
+    places: 'Places',
+    placeNames: { compare: 'Compare', plan: 'Plan' },
     saved: (time: string) => `Saved at ${time}`,
     unsaved: 'Not saved yet',
     undo: 'Undo',
@@ -52,6 +56,7 @@ export const en = {
   },
   notices: {
     loading: 'The sitter is being fetched.',
+    place: 'The page is being fetched.',
     noSculpture: (why: string) =>
       `The sitter could not be fetched (${why}). Reload the page to try again.`,
     impossible: (why: string) =>

@@ -1,0 +1,7 @@
+/** What of the plan is seen only once it is opened. */
+import { lazy } from 'react';
+
+export const KitPanel = lazy(() => import('./KitPanel'));
+export const People = lazy(() => import('../people/People'));
+export const Things = lazy(() => import('./Things'));
+export const WantedPictures = lazy(() => import('./WantedPictures'));

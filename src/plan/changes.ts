@@ -1,0 +1,75 @@
+/** A request with one thing changed, as a remedy tries it. Metres. */
+import type { PlanRequest, PlanRoom, Wanted } from './types';
+
+/** One pair's part of a request. */
+export interface Asking {
+  readonly request: Omit<PlanRequest, 'cameras' | 'wanted'>;
+  readonly wanted: Wanted;
+  readonly camera: PlanRequest['cameras'][number];
+}
+
+export const roomOf = ({ request, wanted }: Asking): PlanRoom => wanted.room ?? request.room;
+
+export const withRoom = (asking: Asking, room: PlanRoom): Asking => ({
+  ...asking,
+  request: { ...asking.request, room },
+  wanted: { ...asking.wanted, room },
+});
+
+export const withWanted = (asking: Asking, change: Partial<Wanted>): Asking => ({
+  ...asking,
+  wanted: { ...asking.wanted, ...change },
+});
+
+export const withAsked = (asking: Asking, change: Partial<PlanRequest['asked']>): Asking => ({
+  ...asking,
+  request: { ...asking.request, asked: { ...asking.request.asked, ...change } },
+});
+
+/** The wall behind the camera farther away; what stands in the room stays. Walls square to the axis only. */
+export function longer(room: PlanRoom, by: number): PlanRoom {
+  const back = Math.max(...room.walls.map(([, z]) => z));
+  return {
+    ...room,
+    wallBehindCamera: room.wallBehindCamera + by,
+    walls: room.walls.map(([x, z]) => [x, z === back ? z + by : z]),
+  };
+}
+
+/** Are the walls square to the camera's axis? A diagonal room grows in two directions at once. */
+export const isSquare = ({ walls }: PlanRoom): boolean =>
+  walls.every(([x, z], i) => {
+    const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
+    return Math.abs(x - x2) < 1e-9 || Math.abs(z - z2) < 1e-9;
+  });
+
+/** The sitter at another distance before the backdrop: all else comes as much nearer. */
+export function sitterAt(room: PlanRoom, behind: number): PlanRoom {
+  const by = behind - room.backdrop.behind;
+  const moved = (outline: PlanRoom['walls']): PlanRoom['walls'] =>
+    outline.map(([x, z]) => [x, z - by]);
+  return {
+    ...room,
+    backdrop: { ...room.backdrop, behind },
+    wallBehindCamera: room.wallBehindCamera - by,
+    walls: moved(room.walls),
+    obstacles: room.obstacles.map((each) => ({ ...each, outline: moved(each.outline) })),
+  };
+}
+
+/** The widest backdrop that hangs between the walls there. */
+export function widestBackdrop({ walls, backdrop }: PlanRoom): number {
+  const z = -backdrop.behind;
+  const reach = walls.flatMap(([x1, z1], i) => {
+    const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
+    if (z1 === z2 || (z1 - z) * (z2 - z) > 0) return [];
+    return [x1 + ((z - z1) / (z2 - z1)) * (x2 - x1)];
+  });
+  return reach.length < 2 ? 0 : 2 * Math.min(Math.max(...reach), -Math.min(...reach));
+}
+
+/** The backdrop at another width, its middle on the axis. */
+export const backdropWide = (room: PlanRoom, width: number): PlanRoom => ({
+  ...room,
+  backdrop: { ...room.backdrop, left: width / 2, right: -width / 2 },
+});

@@ -1,0 +1,170 @@
+/**
+ * Which depths a lens allows. With the frame's height H = P/Q held at the eye plane and sensor height h, the
+ * focal length acts as f = s h / (H + h) and the tape reads T = s (H + h) / H for a thin lens, s + e where the
+ * entrance pupil's place e is known (optics/framing, optics/real-lens). Lenses that breathe carry the mark
+ * f / (1 - G / T) down to the nearest focus of the longest mark, G = (1 - ratio) times that focus, and
+ * f / ratio nearer than it.
+ */
+import { nearestRatio, zoomPower } from '../optics/real-lens';
+import type { Case, Solved } from './conditions';
+import { both, either, everywhere, type Interval, where, whereProduct } from './intervals';
+import { constant, less, linear, type Polynomial, product, times } from './polynomial';
+import { frameAndSensor, type Quotient, softFNumber } from './sharpness';
+import type { Condition } from './types';
+
+const S: Polynomial = [0, 1];
+
+/** What the tape reads from the sensor mark to the eye plane. */
+export function tapeOf(each: Case): Quotient {
+  const pupil = each.camera.lens.entrancePupil;
+  return pupil === undefined
+    ? { over: product(S, frameAndSensor(each)), under: each.upper }
+    : { over: linear(pupil, 1), under: constant(1) };
+}
+
+/** The mark to set, piece by piece. */
+interface MarkPiece extends Quotient {
+  readonly within: readonly Interval[];
+}
+
+function markPieces(each: Case, tape: Quotient): MarkPiece[] {
+  const { lens } = each.camera;
+  const ratio = nearestRatio(lens);
+  const acting = product(times(each.lower, each.sensor.height), S);
+  const whole = frameAndSensor(each);
+  if (ratio === 1) return [{ within: everywhere, over: acting, under: whole }];
+  const [, nearest] = lens.nearestFocus;
+  const lost = (1 - ratio) * nearest;
+  const farther = less(tape.over, times(tape.under, nearest));
+  const breathing = less(tape.over, times(tape.under, lost));
+  return [
+    {
+      within: where(farther, null),
+      // f T / (T - G); for a thin lens H + h stands above and below, and is left out.
+      ...(lens.entrancePupil === undefined
+        ? { over: product(acting, S), under: breathing }
+        : { over: product(acting, tape.over), under: product(whole, breathing) }),
+    },
+    { within: where(times(farther, -1), null), over: acting, under: times(whole, ratio) },
+  ];
+}
+
+/** Where the mark is at least (sign 1) or at most (sign -1) `mark`. */
+function markAgainst(pieces: readonly MarkPiece[], mark: number, sign: 1 | -1, by: Condition) {
+  return pieces.reduce<readonly Interval[]>(
+    (out, { within, over, under }) =>
+      either(out, both(where(times(less(over, times(under, mark)), sign), by), within)),
+    [],
+  );
+}
+
+/** Where `factor` (tape or whatever is given) over the mark's power is at least 1. */
+function againstPower(
+  pieces: readonly MarkPiece[],
+  figure: Quotient,
+  factor: number,
+  power: number,
+  by: Condition,
+): readonly Interval[] {
+  return pieces.reduce<readonly Interval[]>(
+    (out, { within, over, under }) =>
+      either(
+        out,
+        whereProduct(
+          factor,
+          [
+            { of: figure.over, power: 1 },
+            { of: figure.under, power: -1 },
+            { of: over, power: -power },
+            { of: under, power },
+          ],
+          within,
+          by,
+        ),
+      ),
+    [],
+  );
+}
+
+const SHORTEST: Condition = { name: 'lens-shortest' };
+const LONGEST: Condition = { name: 'lens-longest' };
+const NEAREST_FOCUS: Condition = { name: 'nearest-focus' };
+const APERTURE: Condition = { name: 'aperture' };
+const SOFTNESS: Condition = { name: 'softness' };
+
+/** A lens's reach: its marks and its nearest focus, then what its widest aperture allows. */
+export function lensConditions(each: Case): { reach: Solved[]; aperture: Solved[] } {
+  const { lens } = each.camera;
+  const tape = tapeOf(each);
+  const pieces = markPieces(each, tape);
+  const [shortest] = lens.focal;
+  const [least, most] = each.camera.marks ?? lens.focal;
+  const marked = both(
+    markAgainst(pieces, least, 1, SHORTEST),
+    markAgainst(pieces, most, -1, LONGEST),
+  );
+  const nearPower = zoomPower(lens, lens.nearestFocus);
+  const [near] = lens.nearestFocus;
+  const focused =
+    nearPower === 0
+      ? where(less(tape.over, times(tape.under, near)), NEAREST_FOCUS)
+      : againstPower(
+          withinMarks(pieces, marked),
+          tape,
+          shortest ** nearPower / near,
+          nearPower,
+          NEAREST_FOCUS,
+        );
+  return {
+    reach: [
+      { by: SHORTEST, at: markAgainst(pieces, least, 1, SHORTEST) },
+      { by: LONGEST, at: markAgainst(pieces, most, -1, LONGEST) },
+      { by: NEAREST_FOCUS, at: focused },
+    ],
+    aperture: apertureConditions(each, pieces, marked),
+  };
+}
+
+/** A figure that runs along the zoom is known between its ends alone. */
+const withinMarks = (pieces: readonly MarkPiece[], marked: readonly Interval[]): MarkPiece[] =>
+  pieces.map((piece) => ({ ...piece, within: both(piece.within, marked) }));
+
+/** The widest aperture is one that is allowed, and opens as far as softness asks. */
+function apertureConditions(
+  each: Case,
+  pieces: readonly MarkPiece[],
+  marked: readonly Interval[],
+): Solved[] {
+  const { lens } = each.camera;
+  const [most, least] = [each.asked.fNumber[1], each.asked.fNumber[0]];
+  const smallest = Math.min(most, lens.smallest);
+  const power = zoomPower(lens, lens.widest);
+  const [widest] = lens.widest;
+  const [shortest] = lens.focal;
+  const allowed = (): readonly Interval[] => {
+    if (least > lens.smallest || least > most) return [];
+    if (power === 0) return widest <= smallest ? everywhere : [];
+    // widest (mark / shortest)^power <= smallest
+    const limit = shortest * (smallest / widest) ** (1 / power);
+    return markAgainst(pieces, limit, power > 0 ? -1 : 1, APERTURE);
+  };
+  const found: Solved[] = [{ by: APERTURE, at: allowed() }];
+  const soft = softFNumber(each);
+  if (soft !== null) {
+    found.push({ by: SOFTNESS, at: where(less(soft.over, times(soft.under, least)), SOFTNESS) });
+    found.push({
+      by: SOFTNESS,
+      at:
+        power === 0
+          ? where(less(soft.over, times(soft.under, widest)), SOFTNESS)
+          : againstPower(
+              withinMarks(pieces, marked),
+              soft,
+              shortest ** power / widest,
+              power,
+              SOFTNESS,
+            ),
+    });
+  }
+  return found;
+}

@@ -1,0 +1,120 @@
+/** What the room leaves: backdrop and ceiling round the frame, walls and things round the camera. */
+import { type Case, PHOTOGRAPHER_WIDTH, type Solved } from './conditions';
+import { both, either, everywhere, type Interval, where } from './intervals';
+import { tapeOf } from './lens-conditions';
+import { obstacleInPicture } from './obstacles';
+import { less, linear, type Polynomial, product, sum, times } from './polynomial';
+import type { Condition, PlanObstacle } from './types';
+
+const S: Polynomial = [0, 1];
+const BACKDROP_SIDES: Condition = { name: 'backdrop-sides' };
+const BACKDROP_TOP: Condition = { name: 'backdrop-top' };
+const CEILING: Condition = { name: 'ceiling' };
+const WALL: Condition = { name: 'wall-behind-camera' };
+
+/** Where the frame's sides and upper edge stay on the backdrop, and below the ceiling there. */
+export function backdropConditions(each: Case): Solved[] {
+  const { wanted, room, asked, sensor, upper, lower } = each;
+  const { behind, left, right, top } = room.backdrop;
+  const { eyesAcross, eyesAt, cameraHeight: h } = wanted;
+  const width = times(upper, sensor.width / sensor.height);
+  const farther = linear(behind, 1);
+  // An edge x at the eye plane lies at x (s + b) / s on the backdrop.
+  const spans = (share: number, room: number) =>
+    where(
+      less(times(product(lower, S), room), times(product(width, farther), share)),
+      BACKDROP_SIDES,
+    );
+  const below = (limit: number, by: Condition) =>
+    where(
+      less(
+        times(product(lower, S), limit - h),
+        product(sum(times(upper, eyesAt), times(lower, -h)), farther),
+      ),
+      by,
+    );
+  const ceiling: Solved = { by: CEILING, at: below(room.ceiling, CEILING) };
+  if (asked.backdropMargin === null) return [ceiling];
+  return [
+    {
+      by: BACKDROP_SIDES,
+      at: both(
+        spans(1 - eyesAcross, left - asked.backdropMargin),
+        spans(eyesAcross, -right - asked.backdropMargin),
+      ),
+    },
+    { by: BACKDROP_TOP, at: below(top, BACKDROP_TOP) },
+    ceiling,
+  ];
+}
+
+/** Lens front at least so far before every nose; the sensor stands at the tape's reading. */
+export function clearanceCondition(each: Case): Solved {
+  const by: Condition = { name: 'clearance' };
+  const tape = tapeOf(each);
+  const nearest = Math.max(...each.wanted.people.map(({ noseTip: [, , z] }) => z));
+  const needed = nearest + (each.asked.clearance ?? 0) + each.camera.lens.length;
+  return { by, at: where(less(tape.over, times(tape.under, needed)), by) };
+}
+
+/** The photographer's back, shoulders across, stays inside every wall. */
+export function wallCondition(each: Case): Solved {
+  const tape = tapeOf(each);
+  const { walls, behindCamera } = each.room;
+  let at: readonly Interval[] = everywhere;
+  for (const [i, [x1, z1]] of walls.entries()) {
+    const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
+    const inwards = Math.sign(signedArea(walls));
+    // (x, z) lies inside where this is not negative.
+    const [nx, nz] = [-(z2 - z1) * inwards, (x2 - x1) * inwards];
+    for (const shoulder of [-PHOTOGRAPHER_WIDTH / 2, PHOTOGRAPHER_WIDTH / 2]) {
+      const offset = nx * (shoulder - x1) + nz * (behindCamera - z1);
+      at = both(at, where(sum(times(tape.over, nz), times(tape.under, offset)), WALL));
+    }
+  }
+  return { by: WALL, at };
+}
+
+function signedArea(outline: readonly (readonly [number, number])[]): number {
+  return outline.reduce((area, [x1, z1], i) => {
+    const [x2, z2] = outline[(i + 1) % outline.length] as readonly [number, number];
+    return area + x1 * z2 - x2 * z1;
+  }, 0);
+}
+
+/** The part of an outline that the photographer's width runs over: its nearest and farthest z, or none. */
+function underPhotographer({ outline }: PlanObstacle): readonly [number, number] | null {
+  const half = PHOTOGRAPHER_WIDTH / 2;
+  const depths: number[] = [];
+  for (const [i, [x1, z1]] of outline.entries()) {
+    const [x2, z2] = outline[(i + 1) % outline.length] as readonly [number, number];
+    if (Math.abs(x1) < half) depths.push(z1);
+    for (const edge of [-half, half]) {
+      const t = (edge - x1) / (x2 - x1);
+      if (t > 0 && t < 1) depths.push(z1 + t * (z2 - z1));
+    }
+  }
+  return depths.length < 2 ? null : [Math.min(...depths), Math.max(...depths)];
+}
+
+/** Camera and photographer, from the lens's front to the back, do not stand in the thing. */
+function obstacleAtCamera(each: Case, obstacle: PlanObstacle): Solved {
+  const by: Condition = { name: 'obstacle-at-camera', of: obstacle.id };
+  const span = underPhotographer(obstacle);
+  if (span === null) return { by, at: everywhere };
+  const [near, far] = span;
+  const tape = tapeOf(each);
+  const beyond = where(less(tape.over, times(tape.under, far + each.camera.lens.length)), by);
+  const before = where(
+    sum(times(tape.over, -1), times(tape.under, near - each.room.behindCamera)),
+    by,
+  );
+  return { by, at: either(before, beyond) };
+}
+
+/** Every thing and door, once for where the camera stands and once for what it sees. */
+export const obstacleConditions = (each: Case): Solved[] =>
+  each.room.obstacles.flatMap((obstacle) => [
+    obstacleAtCamera(each, obstacle),
+    ...(obstacle.kind === 'thing' ? [obstacleInPicture(each, obstacle)] : []),
+  ]);

@@ -1,0 +1,135 @@
+/** Everything that is to be set at one standpoint, by the functions that the pictures themselves use. */
+import { blurInPicture, depthOfField, focusForTwoPlanes } from '../optics/focus';
+import { focalForFrame } from '../optics/framing';
+import { depthBefore, gain } from '../optics/perspective';
+import { lensMarkDistance, markedFocalFor, widestApertureAt } from '../optics/real-lens';
+import type { Result, Vec3 } from '../optics/types';
+import { type Metre, metres } from '../optics/units';
+import { minus } from '../optics/vector';
+import type { Case } from './conditions';
+import { frameHeightAt } from './growth';
+import { valueAt } from './polynomial';
+import { sharedRows, sharpFNumbers, softFNumber } from './sharpness';
+import type { OnSensor } from './solve';
+import type { PlanCamera, PlanPerson, Setting } from './types';
+
+/** Apertures as lenses and bodies are marked, thirds of a stop. Common practice, no source. */
+export const F_NUMBERS = [
+  1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9, 10, 11,
+  13, 14, 16, 18, 20, 22, 25, 29, 32, 36, 40, 45, 51, 57, 64,
+] as const;
+
+/** What is set unless something asks otherwise. By eye, no source. */
+const USUAL_F_NUMBER = 8;
+
+/** Shares that two ways of computing one figure may differ by. */
+const ROUNDING = 1e-9;
+
+const or = <T>(result: Result<T>, otherwise: T): T => (result.ok ? result.value : otherwise);
+
+const within = (value: number, least: number, most: number): number =>
+  Math.min(most, Math.max(least, value));
+
+/** The marked aperture nearest to the usual one between two limits; a limit itself where none lies between. */
+export function markedFNumber(least: number, most: number): number {
+  const wanted = within(USUAL_F_NUMBER, least, most);
+  const marked = F_NUMBERS.filter(
+    (each) => each >= least * (1 - ROUNDING) && each <= most * (1 + ROUNDING),
+  );
+  return marked.reduce<number>(
+    (best, each) =>
+      Math.abs(Math.log(each / wanted)) < Math.abs(Math.log(best / wanted)) ? each : best,
+    marked[0] ?? wanted,
+  );
+}
+
+/** Sizes of nose tip over ear less 1, the larger of both ears. */
+function gainOf({ eyes, noseTip, ears }: PlanPerson, camera: Vec3): number {
+  const position = minus(camera, eyes);
+  const distance = metres(Math.hypot(...position));
+  const before = (p: Vec3) => or(depthBefore(minus(p, eyes), position), metres(Number.NaN));
+  return Math.max(
+    ...ears.map((ear) => or(gain(distance, before(noseTip), before(ear)), Number.NaN)),
+  );
+}
+
+/** Least and largest f-number that the pair may use at a depth. */
+function apertures(
+  each: Case,
+  depth: number,
+  widest: number,
+): { readonly least: number; readonly most: number } {
+  const at = ({ over, under }: { over: readonly number[]; under: readonly number[] }) =>
+    valueAt(over, depth) / valueAt(under, depth);
+  const [first, last] = each.asked.fNumber;
+  const soft = softFNumber(each);
+  return {
+    least: Math.max(first, widest, ...sharpFNumbers(each).map(at)),
+    most: Math.min(
+      last,
+      each.camera.lens.smallest,
+      soft === null ? Number.POSITIVE_INFINITY : at(soft),
+    ),
+  };
+}
+
+/** The setting with the eye plane at `depth` along the axis. */
+export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Setting {
+  const { wanted, room, sensor, pieces } = of;
+  const { lens, format } = camera;
+  const { cameraHeight: height, people } = wanted;
+  const eyes = metres(depth);
+  const frameHeight = metres(frameHeightAt(pieces, depth));
+  const frameWidth = (frameHeight * sensor.width) / sensor.height;
+  const focal = or(focalForFrame(frameHeight, eyes, sensor.height), metres(Number.NaN));
+  const toEyes = or(lensMarkDistance(lens, focal, eyes), eyes);
+  const mark = within(
+    or(markedFocalFor(lens, focal, toEyes), focal),
+    lens.focal[0],
+    lens.focal[1],
+  ) as Metre;
+  const piece = pieces.find((one) => depth >= one.within.from && depth <= one.within.to);
+  const { least, most } = apertures(
+    { ...of, ...(piece ?? (pieces[0] as (typeof pieces)[number])), camera },
+    depth,
+    or(widestApertureAt(lens, mark), lens.widest[1]),
+  );
+  const fNumber = markedFNumber(least, most);
+  const rows = sharedRows(people, of.asked.sharp);
+  const focus = rows
+    ? or(focusForTwoPlanes(metres(depth - rows.near), metres(depth - rows.far)), eyes)
+    : eyes;
+  const focused = { focal, fNumber, focus };
+  const sharp = depthOfField({ ...focused, circleOfConfusion: format.circleOfConfusion });
+  const position: Vec3 = [0, height, depth];
+  const depths = people.map(({ eyes: [, , z] }) => z);
+  const { behind } = room.backdrop;
+  const drawnTop = height + ((wanted.eyesAt * frameHeight - height) * (depth + behind)) / depth;
+  return {
+    standpoint: Math.hypot(depth, height),
+    depth,
+    frameHeight,
+    frameWidth,
+    focal,
+    mark,
+    fNumber,
+    focus,
+    tape: or(lensMarkDistance(lens, focal, focus), focus),
+    lensHeight: height - room.floor,
+    sharp: sharp.ok ? [sharp.value.near, sharp.value.far] : [Number.NaN, Number.NaN],
+    noseGain: Math.max(...people.map((person) => gainOf(person, position))),
+    toWall: room.wallBehindCamera - toEyes,
+    noseClearance: toEyes - lens.length - Math.max(...people.map(({ noseTip: [, , z] }) => z)),
+    backdropUsed: {
+      width: (frameWidth * (depth + behind)) / depth,
+      top: drawnTop - room.floor,
+    },
+    softness: or(blurInPicture(focused, metres(depth + behind), sensor.height), Number.NaN),
+    stretch: Math.max(
+      ...people.map(
+        ({ eyes: [x, y, z] }) => Math.hypot(x, y - height, depth - z) / (depth - z) - 1,
+      ),
+    ),
+    rowDifference: (depth - Math.min(...depths)) / (depth - Math.max(...depths)) - 1,
+  };
+}

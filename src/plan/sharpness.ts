@@ -1,0 +1,119 @@
+/**
+ * What the aperture must do: a point at depth x is drawn as a disc f^2 |x - F| / (N x (F - f)), with the lens
+ * focused on F (optics/focus). F is the eye plane, or for rows the plane that shares the nearest and the farthest
+ * of them, 2 a b / (a + b).
+ */
+import type { Case, Solved } from './conditions';
+import { everywhere, where } from './intervals';
+import { less, linear, type Polynomial, product, sum, times } from './polynomial';
+import type { PlanPerson, Sharp } from './types';
+
+/** A quotient of two polynomials, both positive where it is looked at. */
+export interface Quotient {
+  readonly over: Polynomial;
+  readonly under: Polynomial;
+}
+
+const S: Polynomial = [0, 1];
+
+/** H + h, times Q. */
+export const frameAndSensor = ({ upper, lower, sensor }: Case): Polynomial =>
+  sum(upper, times(lower, sensor.height));
+
+/** How far before (+) or behind (-) the first person's eyes the parts lie that are to be sharp. */
+export function sharpDepths(people: readonly PlanPerson[], sharp: Sharp): number[] {
+  return people.flatMap(({ pupils, noseTip, ears }) => {
+    const eyes = pupils.map(([, , z]) => z);
+    return sharp === 'nose-to-ears' ? [...eyes, noseTip[2], ...ears.map(([, , z]) => z)] : eyes;
+  });
+}
+
+/** Rows that are focused between; null when the focus is on the first person's eyes. */
+export function sharedRows(
+  people: readonly PlanPerson[],
+  sharp: Sharp | null,
+): { readonly near: number; readonly far: number } | null {
+  if (sharp !== 'rows') return null;
+  const depths = sharpDepths(people, sharp);
+  return { near: Math.max(...depths), far: Math.min(...depths) };
+}
+
+/** N times the disc at depth x, for x behind (sign 1) or before (sign -1) the plane in focus. */
+function discTimesN(each: Case, x: Polynomial, sign: 1 | -1): Quotient {
+  const { lower, sensor, wanted, asked } = each;
+  const acting = product(times(lower, sensor.height), S);
+  const whole = frameAndSensor(each);
+  const rows = sharedRows(wanted.people, asked.sharp);
+  if (rows === null) {
+    // Focus on the eyes: U s - f U = P s, and s is left out above and below.
+    return {
+      over: times(product(product(times(lower, sensor.height), acting), less(x, S)), sign),
+      under: product(product(x, whole), each.upper),
+    };
+  }
+  const [a, b] = [linear(-rows.near, 1), linear(-rows.far, 1)];
+  const [over, under] = [times(product(a, b), 2), sum(a, b)];
+  return {
+    over: times(product(product(acting, acting), less(product(x, under), over)), sign),
+    under: product(product(x, whole), less(product(whole, over), product(acting, under))),
+  };
+}
+
+/** f-numbers from which each part that is asked for is sharp. */
+export function sharpFNumbers(each: Case): Quotient[] {
+  const { asked, wanted, camera } = each;
+  if (asked.sharp === null) return [];
+  const circle = camera.format.circleOfConfusion;
+  const rows = sharedRows(wanted.people, asked.sharp);
+  const depths = sharpDepths(wanted.people, asked.sharp);
+  const [near, far] = [Math.max(...depths), Math.min(...depths)];
+  // Between rows the discs at both ends are equal.
+  const ends: [number, 1 | -1][] = rows
+    ? [[near, -1]]
+    : [
+        [near, near > 0 ? -1 : 1],
+        [far, far > 0 ? -1 : 1],
+      ];
+  return ends
+    .filter(([z]) => z !== 0 || rows)
+    .map(([z, sign]) => {
+      const { over, under } = discTimesN(each, linear(-z, 1), sign);
+      return { over, under: times(under, circle) };
+    });
+}
+
+/** The largest f-number at which the backdrop is as soft as asked; null where that is not asked. */
+export function softFNumber(each: Case): Quotient | null {
+  const { softness } = each.asked;
+  if (softness === null) return null;
+  const { over, under } = discTimesN(each, linear(each.room.backdrop.behind, 1), 1);
+  return { over, under: times(under, softness * each.sensor.height) };
+}
+
+/** Where the smallest aperture allowed is small enough, and one can be both sharp and soft. */
+export function sharpnessConditions(each: Case): Solved[] {
+  const smallest = Math.min(each.asked.fNumber[1], each.camera.lens.smallest);
+  const soft = softFNumber(each);
+  const needs = sharpFNumbers(each);
+  const found = needs.map(({ over, under }): Solved => {
+    const by = { name: 'sharpness' } as const;
+    return { by, at: where(less(times(under, smallest), over), by) };
+  });
+  if (soft === null) return found;
+  return [
+    ...found,
+    ...needs.map(({ over, under }): Solved => {
+      const by = { name: 'sharp-and-soft' } as const;
+      return { by, at: where(less(product(soft.over, under), product(over, soft.under)), by) };
+    }),
+  ];
+}
+
+/** Standing before everything that is to be sharp, so that the depths above are positive. */
+export const beforeAll = ({ wanted }: Case): Solved => {
+  const by = { name: 'clearance' } as const;
+  const nearest = Math.max(
+    ...wanted.people.flatMap(({ noseTip, pupils }) => [noseTip[2], ...pupils.map(([, , z]) => z)]),
+  );
+  return { by, at: nearest > 0 ? where(linear(-nearest, 1), by) : everywhere };
+};

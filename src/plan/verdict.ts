@@ -1,0 +1,50 @@
+/** Every framing with every camera: from where it works, what is set there, or what stands in the way. */
+import { recommendedDepth } from './recommend';
+import { settingAt } from './setting';
+import {
+  allowed,
+  conflictOf,
+  framed,
+  type OnSensor,
+  onSensor,
+  solvePieces,
+  spansOf,
+} from './solve';
+import type { PlanCamera, PlanRequest, Verdict, Wanted } from './types';
+
+/** One framing with one camera. */
+export function verdictFor(of: OnSensor, camera: PlanCamera): Verdict {
+  const { id: wanted, cameraHeight } = of.wanted;
+  const pieces = solvePieces(of, camera);
+  const { reach, works } = allowed(pieces);
+  const depth = recommendedDepth(works, cameraHeight);
+  return {
+    wanted,
+    camera: camera.id,
+    spans: spansOf(works, cameraHeight),
+    reach: spansOf(reach, cameraHeight),
+    recommended: depth === null ? null : settingAt(of, camera, depth),
+    conflict: works.length > 0 ? [] : conflictOf(pieces),
+  };
+}
+
+/** One pair by itself, as remedies ask for it. */
+export const pairVerdict = (
+  request: Omit<PlanRequest, 'cameras' | 'wanted'>,
+  wanted: Wanted,
+  camera: PlanCamera,
+): Verdict => verdictFor(onSensor(framed(request, wanted), camera), camera);
+
+/** All pairs; what hangs on the framing or the sensor alone is solved once. */
+export function verdictsFor(request: PlanRequest): Verdict[] {
+  return request.wanted.flatMap((wanted) => {
+    const of = framed(request, wanted);
+    const sensors = new Map<string, OnSensor>();
+    return request.cameras.map((camera) => {
+      const { id } = camera.format;
+      const known = sensors.get(id) ?? onSensor(of, camera);
+      sensors.set(id, known);
+      return verdictFor(known, camera);
+    });
+  });
+}
