@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { PlanPerson } from '../../src/plan/types';
+import { solvePlan } from '../../src/plan';
+import type { PlanPerson, Verdict } from '../../src/plan/types';
 import * as actions from '../../src/session/actions';
 import type { Action } from '../../src/session/actions/action';
 import { demoSession } from '../../src/session/demo';
 import { hungRow, planRequest } from '../../src/session/plan-request';
 import type { Session } from '../../src/session/types';
-import { context, models, must } from './fixtures';
+import { context, models, must, resolve } from './fixtures';
 
 const demo = demoSession();
 
@@ -179,4 +180,54 @@ it('tells which row of the result hangs', () => {
     setting: { standpoint: 2.6, frameHeight: 0.9, mark: 0.085, fNumber: 5.6 },
   });
   expect(hungRow(hung)).toEqual({ wanted: 'wanted-3', camera: 'body-1/85-f1-8' });
+});
+
+describe('what the plan finds, hung in a picture', () => {
+  const rooms: readonly (readonly [string, Session])[] = [
+    ['along', demo],
+    // What stands about stands in the way there.
+    ['on the diagonal', doing(demo, actions.setRoom, { axis: 'diagonal', obstacles: [] })],
+    ['in a long room', doing(demo, actions.setRoom, { length: 9 })],
+    [
+      'with an own zoom',
+      doing(demo, actions.addOwnLens, {
+        name: 'Own',
+        focal: [0.024, 0.12],
+        widest: [4, 4],
+        smallest: 22,
+        nearestFocus: [0.45, 0.45],
+        length: 0.15,
+        largestMagnification: 0.24,
+      }),
+    ],
+  ];
+
+  /** The recommended settings of a session, each hung in B, with what the picture then is. */
+  const hungIn = (session: Session) =>
+    solvePlan(planRequest(session, models)).verdicts.flatMap(
+      ({ wanted, camera, recommended }: Verdict) => {
+        if (!recommended) return [];
+        const hung = doing(session, actions.hangPlanned, {
+          letter: 'B',
+          wanted,
+          camera,
+          setting: recommended,
+        });
+        return [{ setting: recommended, resolved: resolve(hung, 'B') }];
+      },
+    );
+
+  it.each(rooms)('is what the picture shows, and passes no limit: %s', (_, session) => {
+    const all = hungIn(session);
+    expect(all.length).toBeGreaterThan(3);
+    for (const { setting, resolved } of all) {
+      expect(resolved.limits).toEqual([]);
+      expect(resolved.frameHeight).toBeCloseTo(setting.frameHeight, 9);
+      expect(resolved.frameWidth).toBeCloseTo(setting.frameWidth, 9);
+      expect(resolved.focal).toBeCloseTo(setting.focal, 9);
+      expect(resolved.tapeDistance).toBeCloseTo(setting.tape, 9);
+      // A mark that misses the end of its scale by rounding is set to the end.
+      expect(resolved.lensMark).toBeCloseTo(setting.mark, 6);
+    }
+  });
 });
