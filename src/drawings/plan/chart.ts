@@ -1,0 +1,277 @@
+/** One standpoint for the sitting: each lens's reach for each framing along the distance, as places. */
+import type { Units } from '../../readings/quantities';
+import type { Letter } from '../../session/types';
+import type { Box } from '../geometry';
+import { chooseTexts } from '../labels';
+import { TARGET } from '../rail/ground';
+import { type DistanceScale, evenScale } from '../scale';
+import { spreadWithSides } from '../spread';
+import type { MeasureText } from '../text-width';
+import { numberedTicks, ticks } from '../ticks';
+import { placeBands, type RowPlace } from './chart-rows';
+import { boxAbout, type GripPlace } from './grips';
+import { TAB, TEXT } from './sheet';
+import type { Move } from './types';
+import type { PlanWords } from './words';
+
+export interface ChartSpan {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface ChartLens {
+  readonly id: string;
+  readonly name: string;
+  /** Standpoints the lens reaches, and those where everything asked is met. Metres, nearest first. */
+  readonly reach: readonly ChartSpan[];
+  readonly works: readonly ChartSpan[];
+}
+
+export interface ChartFraming {
+  readonly id: string;
+  readonly name: string;
+  /** Null: it follows from the group. */
+  readonly frameHeight: number | null;
+  readonly lenses: readonly ChartLens[];
+}
+
+/** Standpoints that a condition rules out for every lens of a framing. */
+export interface ChartZone {
+  readonly id: string;
+  /** What rules them out: "nose gains over 8 %". */
+  readonly name: string;
+  readonly spans: readonly (ChartSpan & { readonly framing: string })[];
+}
+
+export interface ChartPicture {
+  readonly letter: Letter;
+  readonly standpoint: number;
+  readonly move?: Move | undefined;
+}
+
+export interface ChartContent {
+  readonly units: Units;
+  /** Farthest distance shown. */
+  readonly farthest: number;
+  readonly framings: readonly ChartFraming[];
+  readonly zones: readonly ChartZone[];
+  readonly pictures: readonly ChartPicture[];
+}
+
+export interface ChartSheet {
+  readonly width: number;
+  readonly rem: number;
+  readonly measure: MeasureText;
+}
+
+export interface ChartGround {
+  readonly narrow: boolean;
+  readonly rem: number;
+  readonly width: number;
+  readonly plot: { readonly left: number; readonly right: number; readonly top: number };
+  readonly scale: DistanceScale;
+}
+
+export interface ChartTab {
+  readonly letter: Letter;
+  /** Exact place on the distance axis. */
+  readonly x: number;
+  readonly tab: Box;
+  readonly value: {
+    readonly text: string;
+    readonly x: number;
+    readonly y: number;
+    readonly anchor: 'start' | 'end';
+    readonly box: Box;
+  };
+}
+
+export interface ChartLayout {
+  readonly ground: ChartGround;
+  readonly height: number;
+  readonly rows: readonly RowPlace[];
+  readonly zones: readonly { readonly id: string; readonly index: number; readonly box: Box }[];
+  readonly zoneNames: readonly { readonly id: string; readonly text: string; readonly x: number }[];
+  readonly zoneNameY: number;
+  /** Names of zones that found no room. */
+  readonly notes: readonly { readonly id: string; readonly text: string }[];
+  readonly line: number;
+  readonly marks: readonly { readonly x: number; readonly long: boolean }[];
+  readonly numbers: readonly { readonly x: number; readonly text: string }[];
+  readonly tabs: readonly ChartTab[];
+  readonly grips: readonly GripPlace[];
+}
+
+/** Below this width framings stand over their rows. */
+export const NARROW_CHART = 560;
+/** Heights in rem. */
+const TOP = 1.5;
+const NUMBERS = 2.1;
+
+export function layoutChart(
+  content: ChartContent,
+  { width, rem, measure }: ChartSheet,
+  words: PlanWords,
+): ChartLayout {
+  const narrow = width < NARROW_CHART;
+  const names = content.framings.map(({ name, frameHeight }) =>
+    Math.max(
+      measure(name, TEXT.dimension * rem, TEXT.bold),
+      frameHeight === null
+        ? 0
+        : measure(words.chart.frame(words.distance(frameHeight, content.units)), TEXT.note * rem),
+    ),
+  );
+  const left = narrow ? 0.6 * rem : Math.min(0.4 * width, Math.max(0, ...names) + 1.2 * rem);
+  const right = width - 0.8 * rem;
+  const scale = evenScale(left, (right - left) / content.farthest);
+  const ground = { narrow, rem, width, plot: { left, right, top: TOP * rem }, scale };
+  const xs = content.pictures.map(({ standpoint }) => scale.toX(standpoint));
+  const rows = placeBands(content, ground, measure, words, xs);
+  const line = rows.at(-1)?.bottom ?? ground.plot.top;
+  const clip = (span: ChartSpan) => ({
+    from: scale.toX(Math.max(0, span.from)),
+    to: scale.toX(Math.min(content.farthest, span.to)),
+  });
+
+  const zones = content.zones.flatMap(({ id, spans }, index) =>
+    spans.flatMap((span) => {
+      const row = rows.find(({ id: framing }) => framing === span.framing);
+      const { from, to } = clip(span);
+      return row && to > from
+        ? [
+            {
+              id,
+              index,
+              box: { x: from, y: row.top, width: to - from, height: row.bottom - row.top },
+            },
+          ]
+        : [];
+    }),
+  );
+  const spoken = content.zones.flatMap(({ id, name }) => {
+    const boxes = zones.filter((zone) => zone.id === id).map(({ box }) => box);
+    return boxes.length === 0
+      ? []
+      : [
+          {
+            id,
+            from: Math.min(...boxes.map(({ x }) => x)),
+            to: Math.max(...boxes.map((box) => box.x + box.width)),
+            texts: [name],
+          },
+        ];
+  });
+  const ordered = [...spoken].sort((a, b) => a.from + a.to - b.from - b.to);
+  const chosen = chooseTexts(ordered, {
+    widthOf: (text) => measure(text, TEXT.note * rem),
+    gap: 0.8 * rem,
+    from: 0,
+    to: width,
+  });
+  const zoneNames = ordered.flatMap(({ id }, i) => {
+    const text = chosen[i];
+    return text ? [{ id, text: text.text, x: text.at }] : [];
+  });
+
+  const extent = { from: 0, to: content.farthest };
+  const widest = measure(content.units === 'metric' ? '10 m' : '10 ft 6 in', TEXT.note * rem);
+  const numbered = numberedTicks(scale, extent, content.units, widest + rem);
+  const isNumbered = (distance: number) =>
+    numbered.some((other) => Math.abs(other.distance - distance) < 1e-9);
+  const tabs = placeTabsUnder(content, ground, measure, words, line + NUMBERS * rem);
+  return {
+    ground,
+    height: line + (NUMBERS + (content.pictures.length > 0 ? TAB.height + 1 : 0)) * rem,
+    rows,
+    zones,
+    zoneNames,
+    zoneNameY: ground.plot.top - 0.5 * rem,
+    notes: ordered
+      .filter(({ id }) => !zoneNames.some((name) => name.id === id))
+      .map(({ id, texts }) => ({ id, text: texts[0] ?? '' })),
+    line,
+    marks: ticks(scale, extent, content.units, { minGap: 0.4 * rem }).map(({ distance }) => ({
+      x: scale.toX(distance),
+      long: isNumbered(distance),
+    })),
+    numbers: numbered.map(({ distance, text }) => ({ x: scale.toX(distance), text })),
+    tabs,
+    grips: gripsOf(content, ground, tabs, words),
+  };
+}
+
+function placeTabsUnder(
+  { pictures, units }: ChartContent,
+  { rem, scale, width }: ChartGround,
+  measure: MeasureText,
+  words: PlanWords,
+  top: number,
+): ChartTab[] {
+  const sorted = [...pictures].sort((a, b) => a.standpoint - b.standpoint);
+  const half = (TAB.width / 2) * rem;
+  const gap = 0.4 * rem;
+  const size = TEXT.dimension * rem;
+  const texts = sorted.map(({ standpoint }) => words.distance(standpoint, units));
+  const widths = texts.map((text) => measure(text, size, TEXT.bold));
+  const places = spreadWithSides(
+    sorted.map(({ standpoint }, i) => ({
+      at: scale.toX(standpoint),
+      half,
+      text: gap + (widths[i] ?? 0),
+    })),
+    gap,
+    0,
+    width,
+  );
+  return sorted.map(({ letter, standpoint }, i) => {
+    const { at, side } = places[i] ?? { at: scale.toX(standpoint), side: 'right' as const };
+    const w = widths[i] ?? 0;
+    const x = side === 'right' ? at + half + gap : at - half - gap;
+    const y = top + 0.6 * rem;
+    return {
+      letter,
+      x: scale.toX(standpoint),
+      tab: { x: at - half, y, width: 2 * half, height: TAB.height * rem },
+      value: {
+        text: texts[i] ?? '',
+        x,
+        y: y + (TAB.height / 2) * rem + 0.35 * size,
+        anchor: side === 'right' ? ('start' as const) : ('end' as const),
+        box: { x: side === 'right' ? x : x - w, y, width: w, height: size },
+      },
+    };
+  });
+}
+
+function gripsOf(
+  { pictures, units }: ChartContent,
+  { scale }: ChartGround,
+  tabs: readonly ChartTab[],
+  words: PlanWords,
+): GripPlace[] {
+  return tabs.flatMap(({ letter, tab, x }): GripPlace[] => {
+    const picture = pictures.find((other) => other.letter === letter);
+    if (!picture?.move) return [];
+    const middle = { x: tab.x + tab.width / 2, y: tab.y + tab.height / 2 };
+    return [
+      {
+        id: `camera-${letter}`,
+        what: { kind: 'camera', letter },
+        axes: [
+          {
+            name: words.names.camera(letter),
+            value: picture.standpoint,
+            move: picture.move,
+            way: { x: 1, y: 0 },
+            spoken: words.values.fromEyes(words.spoken(picture.standpoint, units)),
+          },
+        ],
+        pxPerMetre: scale.pxPerMetreAtEyes,
+        targets: [boxAbout(middle, Math.max(tab.width, TARGET), TARGET)],
+        ring: { x: tab.x - 3, y: tab.y - 3, width: tab.width + 6, height: tab.height + 6 },
+        near: { x, y: tab.y },
+      },
+    ];
+  });
+}
