@@ -47,9 +47,8 @@ function demands(wanted: Wanted, aspect: number): Demand[] {
   // Of those at one depth with one offset, only the largest can lead.
   const leading = new Map<string, Demand>();
   for (const each of all) {
-    if (!(each.b > 0)) continue;
     const key = `${each.z} ${each.a}`;
-    if (each.b > (leading.get(key)?.b ?? 0)) leading.set(key, each);
+    if (each.b > (leading.get(key)?.b ?? Number.NEGATIVE_INFINITY)) leading.set(key, each);
   }
   return [...leading.values()];
 }
@@ -68,7 +67,7 @@ function crossings(x: Demand, y: Demand, from: number): number[] {
   );
 }
 
-/** The frame's height, piece by piece. Empty where the margins leave nothing of the frame. */
+/** The frame's height, piece by piece. Empty where the margins leave nothing of the frame at one side. */
 export function framePieces(wanted: Wanted, aspect: number): readonly FramePiece[] {
   const { frameHeight } = wanted;
   if (frameHeight !== null) {
@@ -76,7 +75,8 @@ export function framePieces(wanted: Wanted, aspect: number): readonly FramePiece
     return [{ within, upper: constant(frameHeight), lower: constant(1) }];
   }
   const asked = demands(wanted, aspect);
-  if (wanted.margin * 2 >= 1 || asked.length === 0) return [];
+  // The margins leave something of the frame at either side of the eyes.
+  if (wanted.margin >= Math.min(wanted.eyesAcross, 1 - wanted.eyesAcross)) return [];
   // The camera stands before everybody.
   const nearest = Math.max(NEAREST, ...asked.map(({ z }) => z)) + 1e-6;
   const marks = [

@@ -117,11 +117,11 @@ export interface Factor {
 }
 
 /**
- * Where `factor` times a product of powers is at least 1, inside `within`. Its logarithm rises and falls
+ * Where a product of powers, its logarithm raised by `offset`, is at least 1, inside `within`. It rises and falls
  * between the roots of sum(power p' times the other p), so each change of sign is bracketed by them.
  */
 export function whereProduct(
-  factor: number,
+  offset: number,
   factors: readonly Factor[],
   within: readonly Interval[],
   by: Condition,
@@ -138,10 +138,7 @@ export function whereProduct(
     ),
   );
   const log = (s: number) =>
-    factors.reduce(
-      (all, { of, power }) => all + power * Math.log(valueAt(of, s)),
-      Math.log(factor),
-    );
+    factors.reduce((all, { of, power }) => all + power * Math.log(valueAt(of, s)), offset);
   return within.reduce<readonly Interval[]>((out, { from, to }) => {
     const marks = [from, ...rootsIn(slope, from, to), to];
     const roots: number[] = [];

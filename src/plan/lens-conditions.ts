@@ -6,6 +6,7 @@
  * f / ratio nearer than it.
  */
 import { nearestRatio, zoomPower } from '../optics/real-lens';
+import type { Lens } from '../optics/types';
 import type { Case, Solved } from './conditions';
 import { both, either, everywhere, type Interval, where, whereProduct } from './intervals';
 import { constant, less, linear, type Polynomial, product, times } from './polynomial';
@@ -58,11 +59,12 @@ function markAgainst(pieces: readonly MarkPiece[], mark: number, sign: 1 | -1, b
   );
 }
 
-/** Where `factor` (tape or whatever is given) over the mark's power is at least 1. */
+/** Where a figure is at least what runs along the zoom, `end` (mark / shortest)^power. Logarithms, since powers can be huge. */
 function againstPower(
   pieces: readonly MarkPiece[],
   figure: Quotient,
-  factor: number,
+  lens: Lens,
+  end: number,
   power: number,
   by: Condition,
 ): readonly Interval[] {
@@ -71,7 +73,7 @@ function againstPower(
       either(
         out,
         whereProduct(
-          factor,
+          power * Math.log(lens.focal[0]) - Math.log(end),
           [
             { of: figure.over, power: 1 },
             { of: figure.under, power: -1 },
@@ -97,28 +99,20 @@ export function lensConditions(each: Case): { reach: Solved[]; aperture: Solved[
   const { lens } = each.camera;
   const tape = tapeOf(each);
   const pieces = markPieces(each, tape);
-  const [shortest] = lens.focal;
   const [least, most] = each.camera.marks ?? lens.focal;
-  const marked = both(
-    markAgainst(pieces, least, 1, SHORTEST),
-    markAgainst(pieces, most, -1, LONGEST),
-  );
+  const long = markAgainst(pieces, least, 1, SHORTEST);
+  const short = markAgainst(pieces, most, -1, LONGEST);
+  const marked = both(long, short);
   const nearPower = zoomPower(lens, lens.nearestFocus);
   const [near] = lens.nearestFocus;
   const focused =
     nearPower === 0
       ? where(less(tape.over, times(tape.under, near)), NEAREST_FOCUS)
-      : againstPower(
-          withinMarks(pieces, marked),
-          tape,
-          shortest ** nearPower / near,
-          nearPower,
-          NEAREST_FOCUS,
-        );
+      : againstPower(withinMarks(pieces, marked), tape, lens, near, nearPower, NEAREST_FOCUS);
   return {
     reach: [
-      { by: SHORTEST, at: markAgainst(pieces, least, 1, SHORTEST) },
-      { by: LONGEST, at: markAgainst(pieces, most, -1, LONGEST) },
+      { by: SHORTEST, at: long },
+      { by: LONGEST, at: short },
       { by: NEAREST_FOCUS, at: focused },
     ],
     aperture: apertureConditions(each, pieces, marked),
@@ -157,13 +151,7 @@ function apertureConditions(
       at:
         power === 0
           ? where(less(soft.over, times(soft.under, widest)), SOFTNESS)
-          : againstPower(
-              withinMarks(pieces, marked),
-              soft,
-              shortest ** power / widest,
-              power,
-              SOFTNESS,
-            ),
+          : againstPower(withinMarks(pieces, marked), soft, lens, widest, power, SOFTNESS),
     });
   }
   return found;
