@@ -1,5 +1,12 @@
 /** Something that is taken hold of in a drawing: mouse, touch, pen and keyboard. */
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type PointerEvent,
+  useEffect,
+  useRef,
+  useState,
+} from 'react';
 import { beginsTyping } from './steps';
 
 export interface GripActions {
@@ -108,6 +115,8 @@ export function useGrip(actions: GripActions) {
     pointer: {
       ref: element,
       onPointerDown,
+      // The press would else give the focus to the page, past the slider inside.
+      onMouseDown: (event: MouseEvent<SVGGElement>) => event.preventDefault(),
       onPointerMove,
       onPointerUp: onPointerEnd,
       onPointerCancel: onPointerEnd,

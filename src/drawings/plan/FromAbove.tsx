@@ -38,7 +38,6 @@ export function FromAbove(props: DrawingProps) {
             <path key={letter} className="plan-sharp" d={ringsPath([sharp])} />
           ) : null,
         )}
-        <Dimensions places={dimensions} />
         <path className="plan-axis" d={chainPath(layout.axis)} />
       </g>
       <GripOf {...grip} id="backdrop">
@@ -99,6 +98,7 @@ export function FromAbove(props: DrawingProps) {
       })}
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this part takes the focus */}
       <g aria-hidden="true" pointerEvents="none">
+        <Dimensions places={dimensions} />
         <Labels labels={labels} rem={rem} />
         <Foot ground={ground} imperial={units === 'imperial'} words={words} />
       </g>

@@ -31,6 +31,9 @@ export function FromSide(props: DrawingProps) {
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this part takes the focus */}
       <g aria-hidden="true">
         <Patterns id={id} />
+        <clipPath id={`${id}room`}>
+          <rect {...ground.room} />
+        </clipPath>
         <Walls room={ground.room} id={id} />
         {kept.length > 0 && (
           <path className="plan-kept" d={ringsPath([kept])} fill={`url(#${id}kept)`} />
@@ -50,11 +53,15 @@ export function FromSide(props: DrawingProps) {
         })}
         {cameras.map(({ picture: { letter }, sharp }) =>
           sharp && (content.chosen ?? letter) === letter ? (
-            <path key={letter} className="plan-sharp" d={ringsPath([sharp])} />
+            <path
+              key={letter}
+              className="plan-sharp"
+              d={ringsPath([sharp])}
+              clipPath={`url(#${id}room)`}
+            />
           ) : null,
         )}
         <path className="plan-axis" d={chainPath(axis)} />
-        <Dimensions places={dimensions} />
       </g>
       <GripOf {...grip} id="backdrop">
         <path className="plan-backdrop" d={chainPath(backdrop)} />
@@ -73,7 +80,7 @@ export function FromSide(props: DrawingProps) {
           <g key={letter} className={toneOf([letter])}>
             <path className="plan-tripod" d={legs.map((leg) => chainPath(leg)).join('')} />
             <path className="plan-sight" d={edges.map(({ line }) => chainPath(line)).join('')} />
-            <path className="plan-field" d={chainPath(field)} />
+            <path className="plan-field" d={chainPath(field)} clipPath={`url(#${id}room)`} />
             {edges.map(({ edge }) => {
               const at = edge.passes ?? (edge.end === 'ceiling' ? edge.to : null);
               return at && <Cross key={edge.end} at={ground.place(...at)} />;
@@ -100,6 +107,7 @@ export function FromSide(props: DrawingProps) {
       ))}
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this part takes the focus */}
       <g aria-hidden="true" pointerEvents="none">
+        <Dimensions places={dimensions} />
         <Labels labels={labels} rem={rem} />
         <Foot ground={ground} imperial={content.units === 'imperial'} words={words} />
       </g>

@@ -16,19 +16,24 @@ interface GripProps {
 export function Grip({ place, units, actions, className, children }: GripProps) {
   const { what, axes, targets, ring } = place;
   const taken = useRef<Moved>([0]);
+  // The last that was asked for: the page may not have drawn it yet when the hand lets go.
+  const asked = useRef<Moved>([0]);
   const focused = useRef<0 | 1>(0);
   const values = valuesOf(place);
   const moveTo = (to: Moved) => {
-    if (to[0] !== values[0] || to[1] !== values[1]) actions.onMove?.(what, to, 'move');
+    if (to[0] === values[0] && to[1] === values[1]) return;
+    asked.current = to;
+    actions.onMove?.(what, to, 'move');
   };
   const { dragging, pointer, keys } = useGrip({
     onStart: () => {
       taken.current = values;
+      asked.current = values;
       actions.onMove?.(what, values, 'start');
     },
     onCarry: (x, y) => moveTo(afterCarry(place, taken.current, { x, y }, units)),
     onGiveUp: () => moveTo(taken.current),
-    onEnd: () => actions.onMove?.(what, values, 'end'),
+    onEnd: () => actions.onMove?.(what, asked.current, 'end'),
     keyStep: (event: KeyboardEvent) => {
       const next = afterKey(place, focused.current, event, units);
       return next && (() => moveTo(next));

@@ -10,8 +10,10 @@ import type { PlanWords } from './words';
 
 /** From one row to the next, rem. */
 const STEP = 1.4;
-/** A dimension line inside its row, from the row's outer edge, rem. */
-const IN_ROW = 0.45;
+/** Below this width of the room on the sheet one picture's distance is drawn and the others are noted. */
+const CROWDED = 420;
+/** A dimension line inside its row, from the row's outer edge: its text stands there, rem. */
+const IN_ROW = 1.15;
 
 /** Lines round the room, and the chain backdrop, sitter, cameras; pictures without a row are left over. */
 export function dimensionsAbove(
@@ -60,19 +62,25 @@ export function dimensionsAbove(
     return { x: -g.left.x * way, y: -g.left.y * way };
   };
   const eyes = g.placeOwn([0, 0]);
+  const before = put(
+    'before',
+    g.placeOwn([0, -floor.backdrop.behind]),
+    eyes,
+    at(0),
+    floor.backdrop.behind,
+  );
+  // A text that is too wide for its line stands beyond it, where the next line of the chain would be.
+  const start = before.beyond ? 1 : 0;
   places.push(
-    put('before', g.placeOwn([0, -floor.backdrop.behind]), eyes, at(0), floor.backdrop.behind),
+    before,
     ...shown.map((picture, row) =>
       put(
         `standpoint-${picture.letter}`,
         eyes,
         g.placeOwn(pupilOnFloor(picture)),
-        at(row),
+        at(start + row),
         picture.standpoint,
-        {
-          letter: picture.letter,
-          strong: true,
-        },
+        { letter: picture.letter, strong: true },
       ),
     ),
   );
@@ -102,7 +110,8 @@ function chainRows({ pictures, people, chosen }: PlanContent, g: AboveGround) {
   const farthest = Math.max(0, ...pictures.map(({ standpoint }) => standpoint));
   const reach = Math.min(floor.reach(0).right, floor.reach(farthest).right) * pxPerMetre;
   const first = Math.max(1.2 * rem, Math.min(widest * pxPerMetre + rem, 0.5 * reach));
-  const fit = Math.max(1, Math.floor((reach - first) / (STEP * rem)) + 1);
+  const fit =
+    g.room.width < CROWDED ? 1 : Math.max(1, Math.floor((reach - first) / (STEP * rem)) + 1);
   const order = [...pictures].sort(
     (a, b) =>
       Number(b.letter === chosen) - Number(a.letter === chosen) || a.standpoint - b.standpoint,

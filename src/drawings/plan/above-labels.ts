@@ -3,6 +3,7 @@
 import { PERSONAL_DISTANCES } from '../../readings/proxemics';
 import { boxInside, grow, type Point, type Segment, segmentsOf } from '../geometry';
 import { type LabelWish, type PlacedLabel, placeLabels } from '../labels';
+import { splitInTwo } from '../rail/words';
 import type { AboveGround, CameraAbove, FocusAbove, LightAbove, PersonAbove } from './above';
 import type { DimensionPlace } from './dimension';
 import type { GripPlace } from './grips';
@@ -69,7 +70,7 @@ export function labelAbove(
   const things = room.obstacles.map(({ id, name, x, y, length, width }) =>
     wish({
       id: `thing-${id}`,
-      texts: [[name]],
+      texts: name.includes(' ') ? [[name], splitInTwo(name)] : [[name]],
       at: g.place([x + length / 2, y + width / 2]),
       about: 'over',
     }),
@@ -151,14 +152,14 @@ export function labelAbove(
   const labels = placeLabels(wishes, {
     bounds: grow(g.room, -3),
     solid: [
-      ...drawn.tabs.map(({ tab }) => tab),
+      ...drawn.tabs.flatMap(({ tab, wedge, pupil }) => [tab, boxOf([...wedge, pupil])]),
       ...drawn.dimensions.map(({ box }) => box),
       ...drawn.people.map(({ head }) => boxOf(head)),
     ],
     lines: [...drawn.lines, ...edges],
     widthOf: (text) => measure(text, TEXT.note * rem),
     lineHeight: 1.25 * TEXT.note * rem,
-    gap: 0.15 * rem,
+    gap: 0.35 * rem,
   });
   return {
     labels,

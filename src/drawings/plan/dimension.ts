@@ -28,6 +28,8 @@ export interface DimensionPlace {
   readonly size: number;
   readonly letter?: Letter | undefined;
   readonly strong: boolean;
+  /** Wider than its line: it stands beyond its end. */
+  readonly beyond: boolean;
 }
 
 /** Length of half a slash at a dimension's ends, pixels. */
@@ -81,5 +83,6 @@ export function placeDimension(
     size,
     letter,
     strong,
+    beyond,
   };
 }

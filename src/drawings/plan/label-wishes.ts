@@ -47,7 +47,7 @@ export function ringWishes(
       ...(about === 'over'
         ? points.map(({ x, y }) => ({ x: x - width / 2, y: y - height / 2 }))
         : []),
-      ...[1, 2.2, 3.6].flatMap((times) =>
+      ...[1, 2.2].flatMap((times) =>
         points.flatMap((point) => beside(point, width, height, clear + times * gap)),
       ),
     ],

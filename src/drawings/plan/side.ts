@@ -6,7 +6,7 @@ import { type DimensionPlace, placeDimension } from './dimension';
 import { type SideEdge, sideEdges } from './field';
 import { floorPlan } from './floor';
 import { boxAbout, type GripPlace } from './grips';
-import { type Note, notesOf, ringWishes, type TextsWish } from './label-wishes';
+import { boxOf, type Note, notesOf, ringWishes, type TextsWish } from './label-wishes';
 import { type Ground, ground, ROW, TEXT } from './sheet';
 import { placeTabs, type TabPlace } from './tabs';
 import type { PlanContent, PlanPicture, PlanSheet } from './types';
@@ -204,20 +204,26 @@ function dimensionsSide(
       { x: 0, y: under },
       say(room.sitterBefore),
     ),
-    ...shown.map(({ picture: { letter, camera } }) => {
+    ...shown.flatMap(({ picture: { letter, camera } }) => {
       const [, y, z] = camera.position;
-      return placeDimension(
-        {
-          id: `lens-${letter}`,
-          from: g.place(z, g.floor),
-          to: g.place(z, y),
-          offset: { x: -1.2 * rem, y: 0 },
-          text: words.lensAt(say(y - g.floor)),
-          letter,
-        },
-        size,
-        measure,
-      );
+      const height = say(y - g.floor);
+      const fitting = [words.lensAt(height), height]
+        .map((text) =>
+          placeDimension(
+            {
+              id: `lens-${letter}`,
+              from: g.place(z, g.floor),
+              to: g.place(z, y),
+              offset: { x: -1.2 * rem, y: 0 },
+              text,
+              letter,
+            },
+            size,
+            measure,
+          ),
+        )
+        .find(({ beyond }) => !beyond);
+      return fitting ? [fitting] : [];
     }),
   ];
 }
@@ -470,9 +476,10 @@ function labelSide(
   const labels = placeLabels(wishes, {
     bounds: grow(g.room, -3),
     solid: [
-      ...tabs.map(({ tab }) => tab),
+      ...tabs.flatMap(({ tab, wedge, pupil }) => [tab, boxOf([...wedge, pupil])]),
       ...dimensions.map(({ box }) => box).filter((box) => boxInside(box, g.room)),
       ...figures,
+      boxAbout(backdrop[0], 14, 8),
     ],
     lines: [
       ...cameras.flatMap(({ edges, field, legs }) => [
@@ -486,7 +493,25 @@ function labelSide(
     ],
     widthOf: (text) => measure(text, TEXT.note * rem),
     lineHeight: 1.25 * TEXT.note * rem,
-    gap: 0.15 * rem,
+    gap: 0.35 * rem,
   });
-  return { labels, notes: notesOf(wishes, labels) };
+  const untold = cameras.filter(
+    ({ picture, pupil }) =>
+      !dimensions.some(
+        ({ id, line: [, to] }) =>
+          id === `lens-${picture.letter}` ||
+          (id.startsWith('lens-') && Math.abs(to.y - pupil.y) < SAME_HEIGHT * g.pxPerMetre),
+      ),
+  );
+  return {
+    labels,
+    notes: [
+      ...notesOf(wishes, labels),
+      ...untold.map(({ picture: { letter, camera } }) => ({
+        id: `lens-${letter}`,
+        text: `${letter}: ${words.lensAt(say(camera.position[1] - g.floor))}`,
+        letters: [letter],
+      })),
+    ],
+  };
 }

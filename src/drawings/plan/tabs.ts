@@ -1,8 +1,9 @@
 /** The letters' tabs beside the cameras: fanned out so that none covers another. */
 import type { Letter } from '../../session/types';
-import type { Box, Point } from '../geometry';
+import { type Box, clipSegment, type Point } from '../geometry';
 import { TARGET } from '../rail/ground';
 import { spread } from '../spread';
+import { boxAbout } from './grips';
 import { TAB } from './sheet';
 
 export interface TabPlace {
@@ -14,6 +15,8 @@ export interface TabPlace {
   readonly wedge: readonly [Point, Point, Point];
 }
 
+/** Longer than any sheet, pixels. */
+const FAR = 1e5;
 /** Half the wedge's base, rem. */
 const WEDGE = 0.42;
 
@@ -28,21 +31,19 @@ export function placeTabs(
   const [width, height] = [TAB.width * rem, TAB.height * rem];
   const way = (p: Point) => p.x * along.x + p.y * along.y;
   const sorted = [...pupils].sort((a, b) => way(a.at) - way(b.at));
-  const half = TARGET / 2;
+  // Along a slant two tabs clear each other as soon as either their breadths or their heights do.
+  const apart = Math.min(width / Math.abs(along.x), height / Math.abs(along.y));
+  const half = Math.max(TARGET, apart) / 2;
+  const first = sorted[0]?.at;
+  const range = first ? tabRange(first) : { from: 0, to: 0 };
   const places = spread(
     sorted.map(({ at }) => ({ at: way(at), left: half, right: half })),
     2,
-    -1e5,
-    1e5,
+    range.from - half,
+    range.to + half,
   );
   return sorted.map(({ letter, at }, i) => {
-    const shift = (places[i] ?? way(at)) - way(at);
-    const x = at.x + shift * along.x + TAB.off * rem * off.x;
-    const y = at.y + shift * along.y + TAB.off * rem * off.y;
-    const middle = {
-      x: Math.min(Math.max(x, bounds.x + width / 2), bounds.x + bounds.width - width / 2),
-      y: Math.min(Math.max(y, bounds.y + height / 2), bounds.y + bounds.height - height / 2),
-    };
+    const middle = onLine(at, (places[i] ?? way(at)) - way(at));
     const base = WEDGE * rem;
     const to = { x: at.x - middle.x, y: at.y - middle.y };
     // From the side of the tab that faces the pupil.
@@ -57,7 +58,7 @@ export function placeTabs(
       letter,
       pupil: at,
       tab: { x: middle.x - width / 2, y: middle.y - height / 2, width, height },
-      target: { x: middle.x - half, y: middle.y - half, width: TARGET, height: TARGET },
+      target: boxAbout(middle, TARGET),
       wedge: [
         { x: side.x - across.x, y: side.y - across.y },
         { x: side.x + across.x, y: side.y + across.y },
@@ -65,4 +66,24 @@ export function placeTabs(
       ],
     };
   });
+
+  function onLine(at: Point, shift: number): Point {
+    return {
+      x: at.x + shift * along.x + TAB.off * rem * off.x,
+      y: at.y + shift * along.y + TAB.off * rem * off.y,
+    };
+  }
+
+  /** How far the tabs' middles may go along the axis and stay on the sheet. */
+  function tabRange(at: Point) {
+    const inside = clipSegment([onLine(at, -FAR), onLine(at, FAR)], middles(bounds));
+    const base = way(onLine(at, 0)) - way(at);
+    return inside
+      ? { from: way(inside[0]) - base, to: way(inside[1]) - base }
+      : { from: way(at), to: way(at) };
+  }
+
+  function middles({ x, y, width: w, height: h }: Box): Box {
+    return { x: x + width / 2, y: y + height / 2, width: w - width, height: h - height };
+  }
 }
