@@ -1,13 +1,5 @@
-import { Suspense, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import {
-  type FocusMark,
-  frameAtEyePlane,
-  type ProfileOutline,
-  Rail,
-  type RailPicture,
-  type ScaleKind,
-} from '../../drawings';
-import { lensFocusForMarkDistance, nearestFocusAt } from '../../optics/real-lens';
+import { Suspense, useMemo, useRef, useState } from 'react';
+import { frameAtEyePlane, Rail, type RailPicture, type ScaleKind } from '../../drawings';
 import { addPicture, moveStandpoint, setKept, setPlay } from '../../session/actions';
 import { runOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
@@ -17,9 +9,12 @@ import type { Sitter } from '../../sitter/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { Do, Toggle } from '../controls/words';
 import type { Play } from '../state/usePlay';
+import { useProfile } from '../state/useProfile';
+import { useSheet } from '../state/useSheet';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
-import { loadProfile, TypeStandpoint } from './onDemand';
+import { focusMarks } from './focusMarks';
+import { TypeStandpoint } from './onDemand';
 import { PlayMove } from './PlayMove';
 import type { Shown } from './shown';
 
@@ -29,59 +24,6 @@ const KEPTS: readonly Kept[] = ['crop', 'lens', 'standpoint'];
 const BAND_SHARE = 0.12;
 const LEAST_BAND = 6.5;
 
-/** Pause after which the sitter's profile is traced anew, milliseconds. */
-const REST = 300;
-
-/** Width of an element and the root font size, kept true. */
-function useSheet() {
-  const ref = useRef<HTMLDivElement>(null);
-  const [sheet, setSheet] = useState({ width: 0, rem: 16, maxBand: 0 });
-  useLayoutEffect(() => {
-    const element = ref.current;
-    if (!element) return;
-    const measure = () => {
-      const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
-      const maxBand = Math.max(LEAST_BAND * rem, BAND_SHARE * window.innerHeight);
-      setSheet({ width: element.clientWidth, rem, maxBand });
-    };
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
-    measure();
-    return () => observer.disconnect();
-  }, []);
-  return { ref, ...sheet };
-}
-
-/** The sitter in profile; the room is drawn without it until the outline is traced. */
-function useFigure(sitter: Sitter): ProfileOutline | null {
-  const [figure, setFigure] = useState<ProfileOutline | null>(null);
-  const traced = useRef(false);
-  useEffect(() => {
-    let wanted = true;
-    // While somebody is shaped by a slider, the last outline stays until the hand rests.
-    const timer = setTimeout(
-      () => loadProfile().then(({ profileOutline }) => wanted && setFigure(profileOutline(sitter))),
-      traced.current ? REST : 0,
-    );
-    traced.current = true;
-    return () => {
-      wanted = false;
-      clearTimeout(timer);
-    };
-  }, [sitter]);
-  return figure;
-}
-
-/** Nearest focus of each picture's lens, as a distance from the eyes to the lens. */
-function focusMarks(pictures: readonly Shown[]): FocusMark[] {
-  return pictures.flatMap(({ letter, resolved: { lens, lensMark, focal } }) => {
-    if (!lens || lensMark === null) return [];
-    const nearest = nearestFocusAt(lens, lensMark);
-    const focus = nearest.ok ? lensFocusForMarkDistance(lens, focal, nearest.value) : nearest;
-    return focus.ok ? [{ letter, distance: focus.value }] : [];
-  });
-}
-
 /** The rail under the pictures with its switches. */
 export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; play: Play }) {
   const { session, store, act } = useWorkbench();
@@ -90,9 +32,10 @@ export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; pla
   const [scale, setScale] = useState<ScaleKind>('even');
   const [typing, setTyping] = useState<{ letter: Letter; first: string } | null>(null);
   const drag = useRef<Drag | null>(null);
-  const { ref, width, rem, maxBand } = useSheet();
+  const { ref, width, rem, windowHeight } = useSheet();
+  const maxBand = Math.max(LEAST_BAND * rem, BAND_SHARE * windowHeight);
   const said = words.rail;
-  const figure = useFigure(props.sitter);
+  const figure = useProfile(props.sitter);
 
   const pictures = props.pictures.map(({ letter, picture, resolved }): RailPicture => {
     const passed = resolved.limits.find(({ reason }) => reason in said.reasons);

@@ -15,8 +15,6 @@ const loadStillSheet = () => import('./StillSheet');
 const loadSurroundings = () => import('./Surroundings');
 const loadTypeStandpoint = () => import('./TypeStandpoint');
 
-export const loadProfile = () => import('../../drawings/profile/outline');
-
 export const Lengths = lazy(loadLengths);
 export const LengthsTable = lazy(loadLengthsTable);
 export const Outline = lazy(loadOutline);

@@ -8,7 +8,9 @@ import { Openings } from '../controls/Openings';
 import { useWorkbench } from '../state/workbench';
 import { plan as said } from '../words/plan.en';
 import { AskedSentence } from './AskedSentence';
+import { Chart } from './Chart';
 import { Chosen } from './Chosen';
+import { Drawings } from './Drawings';
 import { KitPanel, People, Things, WantedPictures } from './onDemand';
 import { RoomSentence } from './RoomSentence';
 import { usePlanned } from './usePlanned';
@@ -42,6 +44,9 @@ export default function Plan(props: {
           ]}
         />
       </section>
+      <div className="plan-drawings">
+        <Drawings cast={cast} pictures={pictures} request={request} />
+      </div>
       <div className="plan-found">
         <Chosen
           cast={cast}
@@ -58,6 +63,7 @@ export default function Plan(props: {
           )}
         </Suspense>
       </div>
+      {answered && planned && <Chart pictures={pictures} request={answered} planned={planned} />}
     </main>
   );
 }

@@ -82,13 +82,13 @@ export function WhatWorks(props: { request: PlanRequest; planned: Planned }) {
       {request.wanted.length > 0 && request.cameras.length === 0 && <p>{said.noLens}</p>}
       {request.wanted.map((wanted) => (
         <section key={wanted.id} aria-label={wanted.name}>
-          <h3>
+          <h3 className="works-framing">
             {wanted.name}
             <span>
               {wanted.frameHeight === null ? said.everybody : said.frame(show(wanted.frameHeight))}
             </span>
           </h3>
-          <ul>
+          <ul className="works-list">
             {planned.verdicts.map((verdict, i) =>
               verdict.wanted === wanted.id ? (
                 <Row

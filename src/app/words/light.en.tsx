@@ -10,6 +10,7 @@ interface LampValues {
 }
 
 interface LampWords {
+  readonly name: string;
   readonly on: (v: LampValues) => ReactNode;
   readonly off: (strength: ReactNode) => ReactNode;
   readonly labels: Readonly<Record<keyof LampValues, string>>;
@@ -24,6 +25,7 @@ const labels = (name: string): LampWords['labels'] => ({
 });
 
 const lamp = (name: string, does: string, caution: string): LampWords => ({
+  name,
   on: (v) => (
     <>
       The {name} stands {v.azimuth}

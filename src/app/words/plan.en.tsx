@@ -28,6 +28,10 @@ export interface ConditionFigures {
 }
 
 const percent = (share: number | null) => formatPercent(share ?? 0);
+const list = (names: readonly string[]): string =>
+  new Intl.ListFormat('en', { type: 'conjunction' }).format(
+    names.map((name) => name.toLowerCase()),
+  );
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What stands in the way, as the end of "Nearer, ..." or "Farther, ...". */
@@ -296,6 +300,36 @@ export const plan = {
     const size = formatLength(Math.abs(height), units, 'distance');
     return `${size} ${height > 0 ? 'above' : 'below'} the eyes`;
   },
+  fromAbove: 'From above',
+  fromSide: 'From the side',
+  typed: {
+    camera: 'Standpoint, from the eyes to the lens',
+    lens: 'Lens above the floor',
+    sitter: 'Sitter’s place',
+    backdrop: 'Backdrop off the wall',
+    'backdrop-top': 'Upper edge of the backdrop, above the floor',
+    obstacle: 'Place of the thing',
+    light: 'Place of the light',
+  },
+  onePlaceTitle: 'One standpoint for the sitting',
+  onePlaceSays: (v: {
+    standpoint: string;
+    lens: string;
+    covers: readonly string[];
+    misses: readonly string[];
+    lost: number;
+  }) => {
+    const all = v.covers.length + v.misses.length;
+    const misses = v.misses.length === 0 ? '' : ` Not from there: ${list(v.misses)}.`;
+    const lost =
+      v.lost < 0.005
+        ? ''
+        : ` The nose gains up to ${formatPercent(v.lost)} more than from each one’s own best place.`;
+    return `Stand at ${v.standpoint}: the ${v.lens} takes ${v.covers.length} of the ${all} framings without a step.${misses}${lost} Filled: everything asked is met. Open: the lens reaches, something else fails.`;
+  },
+  noPlace:
+    'No lens meets everything asked for any framing. Open: the lens reaches, something else fails.',
+  shortLens: (name: string) => name.replace(/ mm.*$/, ''),
   kinds: { thing: 'a thing', door: 'the floor of a door' },
   kindNotes: {
     thing: 'It hides what is behind it, and nobody stands in it.',
