@@ -264,3 +264,21 @@ describe('for those who listen', () => {
     expect(html).not.toContain('role="slider"');
   });
 });
+
+it('an empty room, a far limit without end and a standpoint behind the wall are drawn all the same', () => {
+  const [picture] = contentIn(ROOM).pictures;
+  if (!picture) throw new Error('a picture expected');
+  for (const changes of [
+    { pictures: [], people: [], focus: [], chosen: null, moves: {} },
+    { pictures: [{ ...picture, sharp: [0.3, Number.POSITIVE_INFINITY] as const }] },
+    { pictures: [pictureAt('A', 9, 0.77, ROOM)] },
+  ]) {
+    const content = contentIn(ROOM, changes);
+    for (const Drawing of [FromAbove, FromSide]) {
+      const html = renderToStaticMarkup(
+        <Drawing content={content} width={328} rem={16} onMove={() => undefined} />,
+      );
+      expect(html).not.toMatch(/NaN|Infinity|undefined/);
+    }
+  }
+});

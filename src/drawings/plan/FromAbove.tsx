@@ -59,9 +59,13 @@ export function FromAbove(props: DrawingProps) {
       </GripOf>
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in this part takes the focus */}
       <g aria-hidden="true" pointerEvents="none">
-        {cameras.map(({ picture: { letter }, sight, field, used }, i) => (
+        {cameras.map(({ picture: { letter }, sight, field, used, arc, radius }, i) => (
           <g key={letter} className={toneOf([letter])}>
             <path className="plan-sight" d={sight.map((line) => chainPath(line)).join('')} />
+            <path
+              className="plan-angle"
+              d={`M${arc[0].x} ${arc[0].y}A${radius} ${radius} 0 0 1 ${arc[1].x} ${arc[1].y}`}
+            />
             <path className="plan-field" d={chainPath(field)} />
             <path
               className="plan-used"

@@ -62,6 +62,17 @@ export function FromSide(props: DrawingProps) {
           ) : null,
         )}
         <path className="plan-axis" d={chainPath(axis)} />
+        {layout.lights.map(({ light, centre, long, short, turn, stand }) => (
+          <g key={light.id}>
+            <path className="plan-tripod" d={stand.map((line) => chainPath(line)).join('')} />
+            <ellipse
+              className="plan-softbox"
+              rx={long}
+              ry={Math.max(2, short)}
+              transform={`translate(${centre.x} ${centre.y}) rotate(${turn})`}
+            />
+          </g>
+        ))}
       </g>
       <GripOf {...grip} id="backdrop">
         <path className="plan-backdrop" d={chainPath(backdrop)} />

@@ -10,6 +10,8 @@ import type { PlanWords } from './words';
 
 /** From one row to the next, rem. */
 const STEP = 1.4;
+/** Under the room the text stands between line and wall, rem. */
+const UNDER = 1.3;
 /** Below this width of the room on the sheet one picture's distance is drawn and the others are noted. */
 const CROWDED = 420;
 /** A dimension line inside its row, from the row's outer edge: its text stands there, rem. */
@@ -93,7 +95,7 @@ export function dimensionsAbove(
       room.axis === 'along'
         ? a.x - g.room.x + outside(1)
         : room.axis === 'across'
-          ? g.room.y + g.room.height - a.y + outside(1)
+          ? g.room.y + g.room.height - a.y + HATCH + UNDER * rem
           : 1.9 * rem;
     return put('backdrop', a, b, { x: -g.along.x * back, y: -g.along.y * back }, 2 * half);
   }

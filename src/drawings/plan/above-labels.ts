@@ -1,12 +1,12 @@
 /** Texts of the drawing from above; what finds no place stands in the note under it. */
 
 import { PERSONAL_DISTANCES } from '../../readings/proxemics';
-import { boxInside, grow, type Point, type Segment, segmentsOf } from '../geometry';
+import { type Box, boxInside, grow, type Point, type Segment, segmentsOf } from '../geometry';
 import { type LabelWish, type PlacedLabel, placeLabels } from '../labels';
 import { splitInTwo } from '../rail/words';
 import type { AboveGround, CameraAbove, FocusAbove, LightAbove, PersonAbove } from './above';
 import type { DimensionPlace } from './dimension';
-import type { GripPlace } from './grips';
+import { boxAbout, type GripPlace } from './grips';
 import { boxOf, type Note, notesOf, ringWishes, type TextsWish } from './label-wishes';
 import { TEXT } from './sheet';
 import type { TabPlace } from './tabs';
@@ -21,6 +21,7 @@ export interface AboveLabels {
 interface Drawn {
   readonly ground: AboveGround;
   readonly kept: readonly Point[];
+  readonly backdrop: Segment;
   readonly cameras: readonly CameraAbove[];
   readonly people: readonly PersonAbove[];
   readonly lights: readonly LightAbove[];
@@ -32,6 +33,8 @@ interface Drawn {
   readonly left: readonly PlanPicture[];
 }
 
+/** Breadth kept clear along the backdrop, pixels. */
+const BEAD = 8;
 /** Half the angle of the arcs of personal distance about the axis, radians. */
 export const ARC = (65 * Math.PI) / 180;
 
@@ -54,6 +57,15 @@ function arcPoints(g: AboveGround, radius: number): Point[] {
   );
 }
 
+/** Boxes along the backdrop, close enough that no text slips between them. */
+function beads([a, b]: Segment): Box[] {
+  const count = Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / BEAD) + 1;
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const share = i / count;
+    return boxAbout({ x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) }, BEAD);
+  });
+}
+
 export function labelAbove(
   content: PlanContent,
   { measure }: PlanSheet,
@@ -67,21 +79,23 @@ export function labelAbove(
   const gap = 0.5 * rem;
   const wish = (asked: TextsWish): LabelWish => ringWishes(asked, gap);
 
-  const things = room.obstacles.map(({ id, name, x, y, length, width }) =>
-    wish({
+  const things = room.obstacles.map(({ id, name, x, y, length, width }) => {
+    const [mx, my] = [x + length / 2, y + width / 2];
+    return wish({
       id: `thing-${id}`,
       texts: name.includes(' ') ? [[name], splitInTwo(name)] : [[name]],
-      at: g.place([x + length / 2, y + width / 2]),
+      at: g.place([mx, my]),
+      or: [g.place([x + length, my]), g.place([x, my]), g.place([mx, y]), g.place([mx, y + width])],
       about: 'over',
-    }),
-  );
+    });
+  });
   const reasons = drawn.grips.flatMap(({ id, axes, near, what }) =>
     axes.flatMap(({ move: { reason } }, i) =>
       reason
         ? [
             wish({
               id: `reason-${id}-${i}`,
-              texts: [[reason]],
+              texts: [[reason], splitInTwo(reason)],
               at: near,
               ...(what.kind === 'camera' && { letters: [what.letter] }),
             }),
@@ -92,31 +106,52 @@ export function labelAbove(
   const chosen = drawn.cameras.filter(
     ({ picture }) => content.chosen === null || picture.letter === content.chosen,
   );
-  const sharp = chosen.slice(0, 1).flatMap(
-    ({
-      picture: {
-        letter,
-        sharp: [near, far],
-      },
-      sharp: zone,
-    }) => {
-      const corner = zone?.[1];
-      return corner
+  const told = chosen.slice(0, 1).flatMap(({ picture, sharp: zone, used, width, angle, arc }) => {
+    const { letter, sharp } = picture;
+    const [near, far] = sharp;
+    const letters = [letter];
+    const corner = zone?.[1];
+    return [
+      ...(corner
         ? [
             wish({
               id: `sharp-${letter}`,
               texts: words.sharp(letter, say(near), Number.isFinite(far) ? say(far) : null),
               at: corner,
-              letters: [letter],
+              letters,
             }),
           ]
-        : [];
-    },
-  );
-  const focus = drawn.focus.map(({ distance, who, letters, path }) =>
+        : []),
+      wish({
+        id: `angle-${letter}`,
+        texts: words.angle(letter, angle),
+        at: arc[0],
+        or: [arc[1]],
+        letters,
+      }),
+      wish({
+        id: `field-${letter}`,
+        texts: words.field(letter, say(width)),
+        at: used[0],
+        or: [used[1]],
+        letters,
+      }),
+    ];
+  });
+  // Its width is told by the dimension line: the name may be left out.
+  const paper: LabelWish = {
+    ...wish({
+      id: 'backdrop',
+      texts: [[words.backdrop]],
+      at: drawn.backdrop[0],
+      or: [drawn.backdrop[1]],
+    }),
+    optional: true,
+  };
+  const focus = drawn.focus.map(({ distance, letters, lenses, path }) =>
     wish({
       id: `focus-${distance}`,
-      texts: words.focus(who, say(distance)),
+      texts: words.focus([...letters, ...lenses], say(distance)),
       at: path[3] ?? { x: 0, y: 0 },
       ...(letters.length === 1 && { letters }),
     }),
@@ -135,7 +170,7 @@ export function labelAbove(
     }),
   );
   const kept = drawn.kept.length > 2 ? [keptWish()] : [];
-  const wishes = [...things, ...reasons, ...sharp, ...focus, ...lights, ...kept, ...bands];
+  const wishes = [...things, ...reasons, ...told, ...focus, ...lights, ...kept, ...bands, paper];
   const edges = [
     ...room.obstacles.map(({ x, y, length, width }) =>
       [
@@ -155,6 +190,7 @@ export function labelAbove(
       ...drawn.tabs.flatMap(({ tab, wedge, pupil }) => [tab, boxOf([...wedge, pupil])]),
       ...drawn.dimensions.map(({ box }) => box),
       ...drawn.people.map(({ head }) => boxOf(head)),
+      ...beads(drawn.backdrop),
     ],
     lines: [...drawn.lines, ...edges],
     widthOf: (text) => measure(text, TEXT.note * rem),
@@ -164,7 +200,10 @@ export function labelAbove(
   return {
     labels,
     notes: [
-      ...notesOf(wishes, labels),
+      ...notesOf(
+        wishes.filter((asked) => asked !== paper),
+        labels,
+      ),
       ...drawn.left.map(({ letter, standpoint }) => ({
         id: `standpoint-${letter}`,
         text: words.standpointOf(letter, say(standpoint)),

@@ -1,6 +1,8 @@
 /** The room from above as places and paths: a pure function of what it is told. */
 import { type Point, type Segment, segmentsOf } from '../geometry';
 import type { PlacedLabel } from '../labels';
+import { gatherFocus } from '../rail/marks';
+import type { FocusGroup } from '../rail/types';
 import { dimensionsAbove } from './above-dimensions';
 import { gripsAbove } from './above-grips';
 import { type AboveLabels, labelAbove } from './above-labels';
@@ -33,6 +35,12 @@ export interface CameraAbove {
   readonly sight: readonly Segment[];
   readonly field: Segment;
   readonly used: Segment;
+  /** Width of the field at the backdrop, metres, and the angle of view across, radians. */
+  readonly width: number;
+  readonly angle: number;
+  /** Arc between the edges of the field at the pupil. */
+  readonly arc: Segment;
+  readonly radius: number;
   readonly sharp: readonly Point[] | null;
 }
 
@@ -67,10 +75,7 @@ export interface AboveLayout extends AboveLabels {
   readonly labels: readonly PlacedLabel[];
 }
 
-export interface FocusAbove {
-  readonly distance: number;
-  readonly who: readonly string[];
-  readonly letters: readonly PlanPicture['letter'][];
+export interface FocusAbove extends FocusGroup {
   readonly path: readonly Point[];
 }
 
@@ -164,6 +169,8 @@ export function layoutAbove(content: PlanContent, sheet: PlanSheet, words: PlanW
   };
 }
 
+/** Radius of the arc that shows the angle of view, rem. */
+const ARC = 1.7;
 /** Half the drawn width of a camera's body, and of a lens, metres. */
 const BODY = 0.075;
 const BARREL = 0.035;
@@ -177,6 +184,16 @@ function cameraAbove(picture: PlanPicture, g: AboveGround): CameraAbove {
   const [right, left] = fieldAt(picture, z);
   const [usedRight, usedLeft] = fieldAt(picture, z + behind);
   const sharp = sharpOnFloor(picture, g.floor);
+  const [a, b] = [usedRight, usedLeft].map((end) => Math.atan2(end[0] - x, z - end[1])) as [
+    number,
+    number,
+  ];
+  const radius = ARC * g.rem;
+  const onArc = (angle: number): Point =>
+    g.placeOwn([
+      x + (radius / g.pxPerMetre) * Math.sin(angle),
+      z - (radius / g.pxPerMetre) * Math.cos(angle),
+    ]);
   const { half } = g.floor.backdrop;
   const onBackdrop = ([at]: OnFloor): OnFloor => [Math.min(half, Math.max(-half, at)), -behind];
   return {
@@ -192,6 +209,10 @@ function cameraAbove(picture: PlanPicture, g: AboveGround): CameraAbove {
     sight: ends.map((end): Segment => [pupil, g.placeOwn(end)]),
     field: [g.placeOwn(right), g.placeOwn(left)],
     used: [g.placeOwn(onBackdrop(usedRight)), g.placeOwn(onBackdrop(usedLeft))],
+    width: usedLeft[0] - usedRight[0],
+    angle: b - a,
+    arc: [onArc(a), onArc(b)],
+    radius,
     sharp: sharp?.map(g.placeOwn) ?? null,
   };
 }
@@ -219,26 +240,10 @@ function lightAbove(light: PlanLight, g: AboveGround): LightAbove {
   };
 }
 
-/** Nearest focuses closer than this share a mark, metres. */
-const SAME_FOCUS = 0.005;
-
 /** A bracket across the axis where a lens's nearest focus lets it stand. */
 function focusAbove({ focus }: PlanContent, g: AboveGround): FocusAbove[] {
-  const groups: { distance: number; who: string[]; letters: PlanPicture['letter'][] }[] = [];
-  for (const mark of [...focus].sort((a, b) => a.distance - b.distance)) {
-    if (!(mark.distance > 0 && mark.distance < g.floor.leaves)) continue;
-    const last = groups.at(-1);
-    const group =
-      last && mark.distance - last.distance < SAME_FOCUS
-        ? last
-        : { distance: mark.distance, who: [], letters: [] };
-    if (group !== last) groups.push(group);
-    if (mark.letter) group.letters.push(mark.letter);
-    const who = mark.letter ?? mark.lens;
-    if (who) group.who.push(who);
-  }
   const [side, hook] = [0.65 * g.rem, 0.25 * g.rem];
-  return groups.map((group) => {
+  return gatherFocus(focus, g.floor.leaves).map((group) => {
     const at = g.placeOwn([0, group.distance]);
     const corner = (across: number, along: number): Point => ({
       x: at.x + across * g.left.x + along * g.along.x,

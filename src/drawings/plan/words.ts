@@ -1,7 +1,7 @@
 /** What the drawings of the room and the chart say. A language is one object of this type. */
-import { formatLength, formatNumber, METRES_PER, type Units } from '../../readings/quantities';
+import { formatAngle, formatLength, type Units } from '../../readings/quantities';
 import type { Letter } from '../../session/types';
-import { ZONES, zoneTexts } from '../rail/words';
+import { speakDistance, ZONES, zoneTexts } from '../rail/words';
 
 /** Texts from the longest to the shortest, each as lines. */
 export type Texts = readonly (readonly string[])[];
@@ -12,7 +12,7 @@ export interface PlanWords {
   readonly distance: (metres: number, units: Units) => string;
   /** A length as it is read aloud. */
   readonly spoken: (metres: number, units: Units) => string;
-  readonly backdrop: (width: string) => Texts;
+  readonly backdrop: string;
   readonly backdropTop: (height: string) => Texts;
   readonly kept: (depth: string) => Texts;
   readonly band: (index: number, units: Units) => Texts;
@@ -26,7 +26,9 @@ export interface PlanWords {
   ) => Texts;
   readonly overBackdrop: (letters: readonly Letter[]) => Texts;
   readonly meetsCeiling: (letters: readonly Letter[]) => Texts;
-  readonly used: (letter: Letter, width: string) => Texts;
+  /** How wide a picture's field is at the backdrop, and its angle of view across. */
+  readonly field: (letter: Letter, width: string) => Texts;
+  readonly angle: (letter: Letter, radians: number) => Texts;
   readonly prints: (scale: number | null) => string;
   readonly drawnAt: (scale: number) => string;
   readonly standpointOf: (letter: Letter, distance: string) => string;
@@ -68,26 +70,12 @@ export interface PlanWords {
 const and = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 
-const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
-
-function spoken(metres: number, units: Units): string {
-  if (units === 'metric') return `${formatNumber(metres, 2)} metres`;
-  const inches = Math.round((metres / METRES_PER.in) * 2) / 2;
-  const feet = Math.trunc(inches / 12);
-  const rest = inches - 12 * feet;
-  const parts = [
-    feet !== 0 ? `${feet} ${feet === 1 ? 'foot' : 'feet'}` : '',
-    rest !== 0 || feet === 0 ? plural(rest, 'inch').replace('inchs', 'inches') : '',
-  ];
-  return parts.filter(Boolean).join(' ');
-}
-
 export const PLAN_WORDS: PlanWords = {
   above: 'The room from above, to scale',
   side: 'The room from the side along the camera’s axis, to scale',
   distance: (metres, units) => formatLength(metres, units, 'distance'),
-  spoken,
-  backdrop: (width) => [[`backdrop ${width}`], ['backdrop', width], [width]],
+  spoken: speakDistance,
+  backdrop: 'backdrop',
   backdropTop: (height) => [[`backdrop to ${height}`], ['backdrop', `to ${height}`], [height]],
   kept: (depth) => [[`${depth} kept for you`], [depth, 'kept', 'for you'], [depth]],
   band: (index, units) => {
@@ -118,7 +106,14 @@ export const PLAN_WORDS: PlanWords = {
     [`${and(letters)} ${letters.length > 1 ? 'meet' : 'meets'} the ceiling`],
     [`${and(letters)}: ceiling`],
   ],
-  used: (letter, width) => [[`${letter} uses ${width}`]],
+  field: (letter, width) => [
+    [`${letter} takes in ${width} at the backdrop`],
+    [`${letter} takes in ${width}`, 'at the backdrop'],
+  ],
+  angle: (letter, radians) => [
+    [`${letter} sees ${formatAngle(radians)} across`],
+    [`${letter} sees`, `${formatAngle(radians)} across`],
+  ],
   prints: (scale) =>
     scale === null ? 'too large for A4 at 1 : 100' : `prints at 1 : ${scale} on A4`,
   drawnAt: (scale) => `1 : ${scale}`,

@@ -86,7 +86,7 @@ export function layoutRail(content: RailContent, sheet: RailSheet): RailLayout {
     aside: placeAside(content, ground, sheet),
     reasons: reasonsLeft,
     notes: ground.narrow
-      ? noteSentences(content, sharesFrame(content), gatherFocus(content, ground))
+      ? noteSentences(content, sharesFrame(content), gatherFocus(content.focus, ground.extent.to))
       : [],
   };
 }

@@ -3,7 +3,7 @@ import type { Letter } from '../../session/types';
 import type { Point } from '../geometry';
 import type { RailGround } from './ground';
 import { onEyePlane } from './sight';
-import type { FocusGroup, RailContent } from './types';
+import type { FocusGroup, FocusMark, RailContent } from './types';
 
 /** A frame's bracket at the eyes; without a letter it is every picture's. */
 export interface FramePlace {
@@ -41,10 +41,10 @@ export function placeFrames(content: RailContent, ground: RailGround): FramePlac
   }));
 }
 
-/** Nearest focuses inside the room, those at one place together. */
-export function gatherFocus({ focus }: RailContent, ground: RailGround): FocusGroup[] {
+/** Nearest focuses up to the farthest distance shown, those at one place together. */
+export function gatherFocus(focus: readonly FocusMark[], farthest: number): FocusGroup[] {
   const groups: { distance: number; letters: Letter[]; lenses: string[] }[] = [];
-  const inside = focus.filter(({ distance }) => distance > 0 && distance < ground.extent.to);
+  const inside = focus.filter(({ distance }) => distance > 0 && distance < farthest);
   for (const { distance, letter, lens } of [...inside].sort((a, b) => a.distance - b.distance)) {
     const last = groups.at(-1);
     const group =

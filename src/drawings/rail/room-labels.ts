@@ -41,7 +41,7 @@ export function placeRailLabels(
   const { rem, band, scale } = ground;
   const lineHeight = 1.3 * TYPE.note * rem;
   const half = 0.55 * rem;
-  const groups = gatherFocus(content, ground);
+  const groups = gatherFocus(content.focus, ground.extent.to);
   const figure = figureBox(content, ground);
   const stems = handles.flatMap(({ stem }) => segmentsOf(stem));
   const wishes = ground.narrow

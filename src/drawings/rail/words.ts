@@ -14,7 +14,7 @@ export const showFrame = (metres: number, units: Units): string =>
   formatLength(metres, units, 'frame');
 
 /** A distance as it is read aloud: whole words, no symbols. */
-function speakDistance(metres: number, units: Units): string {
+export function speakDistance(metres: number, units: Units): string {
   if (units === 'metric') return `${formatNumber(metres, 2)} metres`;
   const inches = Math.round((metres / METRES_PER.in) * 2) / 2;
   const feet = Math.floor(inches / 12);
