@@ -1,10 +1,11 @@
 /**
  * `npm run bench [part ...]`: what things cost, as ratios of two sides timed in turns in one run; no
- * length of time is asserted. Parts: frame, still, readings, sitter, size; all of them unless named.
+ * length of time is asserted. Parts: frame, still, readings, plan, sitter, size; all of them unless named.
  * `docs/bench.md` keeps a run.
  */
 import { withBenchPage } from './browser';
 import { type Line, TABLE_HEAD, tableRow } from './line';
+import { planLines } from './plan';
 import { readingLines } from './readings';
 import { sitterLines } from './sitter';
 import { firstLoad, type PackageSize } from './size';
@@ -38,6 +39,7 @@ const PARTS: Readonly<Record<string, () => Promise<readonly Line[]>>> = {
   frame: () => withBenchPage((page) => page.evaluate(() => window.bench.frame())),
   still: () => withBenchPage((page) => page.evaluate(() => window.bench.still())),
   readings: readingLines,
+  plan: planLines,
   sitter: sitterLines,
   size: sizeLines,
 };
