@@ -78,6 +78,12 @@ export function boxInside(inner: Box, outer: Box): boolean {
   );
 }
 
+/** The point of a box that is nearest to a point. */
+export const intoBox = ({ x, y }: Point, box: Box): Point => ({
+  x: Math.min(Math.max(x, box.x), box.x + box.width),
+  y: Math.min(Math.max(y, box.y), box.y + box.height),
+});
+
 /** The chain of segments through a list of points. */
 export function segmentsOf(points: readonly Point[]): Segment[] {
   return points.slice(1).map((point, i) => [points[i] ?? point, point]);

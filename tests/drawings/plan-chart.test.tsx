@@ -93,10 +93,11 @@ describe('the chart', () => {
     every(({ tabs }) => expectApart(tabs.flatMap(({ tab, value }) => [tab, value.box])));
   });
 
-  it('every zone is named in the chart or under it', () => {
-    every(({ zones, zoneNames, notes }) => {
-      const drawn = new Set(zones.map(({ id }) => id));
-      expect(new Set([...zoneNames, ...notes].map(({ id }) => id))).toEqual(drawn);
+  it('every zone is named, and no name covers another', () => {
+    every(({ zones, zoneNames, ground }) => {
+      expect(new Set(zoneNames.map(({ id }) => id))).toEqual(new Set(zones.map(({ id }) => id)));
+      const height = ground.rem;
+      expectApart(zoneNames.map(({ x, y, width }) => ({ x: x - width / 2, y, width, height })));
     });
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { aboveGround } from '../../src/drawings/plan/above';
-import { doorSwing } from '../../src/drawings/plan/door';
+import { AT_WALL, doorSwing } from '../../src/drawings/plan/door';
 import { fieldAt, fieldEnds, sideEdges } from '../../src/drawings/plan/field';
 import { cutOutline, floorPlan, leaveOutline, type OnFloor } from '../../src/drawings/plan/floor';
 import { estimateText } from '../../src/drawings/text-width';
@@ -117,9 +117,13 @@ describe('a door', () => {
       open: [0.25, 2.75],
       shut: [1, 3.5],
     });
+    // Two centimetres off the wall it is still a door in that wall.
+    expect(doorSwing({ x: 0.25, y: 0.02, length: 0.75, width: 0.75 }, FLOOR).hinge).toEqual([
+      0.25, 0,
+    ]);
   });
 
-  it('sweeps inside its ground', () => {
+  it('sweeps inside its ground, but for the last centimetres to the wall', () => {
     const share = fc.double({ min: 0, max: 1, noNaN: true });
     fc.assert(
       fc.property(share, share, fc.double({ min: 0.5, max: 1.2, noNaN: true }), (u, v, size) => {
@@ -130,10 +134,10 @@ describe('a door', () => {
           width: size,
         };
         for (const [x, y] of Object.values(doorSwing(ground, ROOM))) {
-          expect(x).toBeGreaterThanOrEqual(ground.x - 1e-9);
-          expect(x).toBeLessThanOrEqual(ground.x + size + 1e-9);
-          expect(y).toBeGreaterThanOrEqual(ground.y - 1e-9);
-          expect(y).toBeLessThanOrEqual(ground.y + size + 1e-9);
+          expect(x).toBeGreaterThanOrEqual(ground.x - AT_WALL);
+          expect(x).toBeLessThanOrEqual(ground.x + size + AT_WALL);
+          expect(y).toBeGreaterThanOrEqual(ground.y - AT_WALL);
+          expect(y).toBeLessThanOrEqual(ground.y + size + AT_WALL);
         }
       }),
     );

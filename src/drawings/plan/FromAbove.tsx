@@ -81,7 +81,9 @@ export function FromAbove(props: DrawingProps) {
       </g>
       {layout.lights.map((light) => (
         <GripOf key={light.light.id} {...grip} id={`light-${light.light.id}`}>
-          <Lamp {...light} />
+          <g clipPath={`url(#${id}room)`}>
+            <Lamp {...light} />
+          </g>
         </GripOf>
       ))}
       {tabs.map((place) => {
@@ -141,12 +143,12 @@ function Ground({ layout: { ground, kept, eyes }, content, id }: GroundProps) {
             />
           );
         })}
+        {content.lights
+          .filter(({ shadedBy }) => shadedBy.length > 0)
+          .map(({ id: light, x, y }) => (
+            <path key={light} className="plan-shaded" d={chainPath([ground.place([x, y]), eyes])} />
+          ))}
       </g>
-      {content.lights
-        .filter(({ shadedBy }) => shadedBy.length > 0)
-        .map(({ id: light, x, y }) => (
-          <path key={light} className="plan-shaded" d={chainPath([ground.place([x, y]), eyes])} />
-        ))}
     </>
   );
 }

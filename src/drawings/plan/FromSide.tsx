@@ -63,7 +63,7 @@ export function FromSide(props: DrawingProps) {
         )}
         <path className="plan-axis" d={chainPath(axis)} />
         {layout.lights.map(({ light, centre, long, short, turn, stand }) => (
-          <g key={light.id}>
+          <g key={light.id} clipPath={`url(#${id}room)`}>
             <path className="plan-tripod" d={stand.map((line) => chainPath(line)).join('')} />
             <ellipse
               className="plan-softbox"

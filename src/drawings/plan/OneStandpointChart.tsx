@@ -7,7 +7,7 @@ import { useTextWidth } from '../text-width';
 import { ChartTable } from './ChartTable';
 import { type ChartContent, type ChartLayout, type ChartTab, layoutChart } from './chart';
 import { GripOf } from './DrawingSheet';
-import { Notes, toneOf } from './Parts';
+import { toneOf } from './Parts';
 import { TEXT } from './sheet';
 import type { PlanActions } from './types';
 import { PLAN_WORDS, type PlanWords } from './words';
@@ -30,7 +30,7 @@ export function OneStandpointChart(props: ChartProps) {
     () => layoutChart(content, { width, rem, measure }, words),
     [content, width, rem, measure, words],
   );
-  const { height, tabs, grips, notes } = layout;
+  const { height, tabs, grips } = layout;
   return (
     <div className="plan-chart">
       <ChartTable content={content} words={words} />
@@ -67,7 +67,6 @@ export function OneStandpointChart(props: ChartProps) {
           <Names layout={layout} />
         </g>
       </svg>
-      <Notes notes={notes} />
     </div>
   );
 }
@@ -76,10 +75,7 @@ interface PartProps {
   readonly layout: ChartLayout;
 }
 
-function Zones({
-  layout: { zones, zoneNames, zoneNameY, ground },
-  id,
-}: PartProps & { id: string }) {
+function Zones({ layout: { zones, zoneNames, ground }, id }: PartProps & { id: string }) {
   const kinds = [...new Set(zones.map(({ index }) => index))];
   return (
     <>
@@ -100,12 +96,12 @@ function Zones({
       {zones.map(({ id: zone, index, box }) => (
         <rect key={`${zone}${box.y}${box.x}`} {...box} fill={`url(#${id}zone${index})`} />
       ))}
-      {zoneNames.map(({ id: zone, text, x }) => (
+      {zoneNames.map(({ id: zone, text, x, y }) => (
         <text
           key={zone}
           className="plan-soft"
           x={x}
-          y={zoneNameY}
+          y={y}
           fontSize={TEXT.note * ground.rem}
           textAnchor="middle"
         >

@@ -1,5 +1,5 @@
 /** What can be moved in the drawing from above. */
-import type { Point, Segment } from '../geometry';
+import { intoBox, type Point, type Segment } from '../geometry';
 import { TARGET } from '../rail/ground';
 import type { AboveGround, LightAbove } from './above';
 import { boxAbout, type GripAxis, type GripPlace } from './grips';
@@ -64,11 +64,11 @@ export function gripsAbove(content: PlanContent, drawn: Drawn, words: PlanWords)
     ];
   });
 
-  const stands = lights.flatMap(({ light, stand, front }): GripPlace[] => {
+  const stands = lights.flatMap(({ light }): GripPlace[] => {
     if (!light.move) return [];
-    const middle = { x: (front[0].x + stand.x) / 2, y: (front[0].y + stand.y) / 2 };
-    const at = g.place([light.x, light.y]);
-    const size = Math.max(TARGET, light.size * pxPerMetre);
+    // A stand outside the room is taken hold of at the wall; a huge soft box does not bar the drawing.
+    const at = intoBox(g.place([light.x, light.y]), g.room);
+    const size = Math.min(2 * TARGET, Math.max(TARGET, light.size * pxPerMetre));
     return [
       {
         id: `light-${light.id}`,
@@ -77,7 +77,7 @@ export function gripsAbove(content: PlanContent, drawn: Drawn, words: PlanWords)
         pxPerMetre,
         targets: [boxAbout(at, size)],
         ring: boxAbout(at, size),
-        near: middle,
+        near: at,
       },
     ];
   });

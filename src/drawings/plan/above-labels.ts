@@ -1,7 +1,15 @@
 /** Texts of the drawing from above; what finds no place stands in the note under it. */
 
 import { PERSONAL_DISTANCES } from '../../readings/proxemics';
-import { type Box, boxInside, grow, type Point, type Segment, segmentsOf } from '../geometry';
+import {
+  type Box,
+  boxInside,
+  grow,
+  intoBox,
+  type Point,
+  type Segment,
+  segmentsOf,
+} from '../geometry';
 import { type LabelWish, type PlacedLabel, placeLabels } from '../labels';
 import { splitInTwo } from '../rail/words';
 import type { AboveGround, CameraAbove, FocusAbove, LightAbove, PersonAbove } from './above';
@@ -161,16 +169,25 @@ export function labelAbove(
     const [at, ...or] = arcPoints(g, upTo);
     return at ? [wish({ id: `band-${i}`, texts: words.band(i, units), at, or })] : [];
   });
-  const lights = drawn.lights.map(({ light, stand }) =>
-    wish({
+  const lights = drawn.lights.map(({ light, stand }) => {
+    const at = g.place([light.x, light.y]);
+    const outside =
+      !boxInside({ ...at, width: 0, height: 0 }, g.room) || light.height > room.ceiling;
+    return wish({
       id: `light-${light.id}`,
-      texts: words.light(light.name, light.inPicture, light.shadedBy),
-      at: stand,
-      clear: 0.3 * light.size * g.pxPerMetre,
-    }),
-  );
+      texts: words.light(light.name, light.inPicture, light.shadedBy, outside),
+      at: outside ? intoBox(at, g.room) : stand,
+      clear: outside ? 0 : 0.3 * light.size * g.pxPerMetre,
+    });
+  });
   const kept = drawn.kept.length > 2 ? [keptWish()] : [];
   const wishes = [...things, ...reasons, ...told, ...focus, ...lights, ...kept, ...bands, paper];
+  // A stand's bare name under the drawing would say nothing.
+  const mute = new Set(
+    drawn.lights
+      .filter(({ light }, i) => lights[i]?.texts[0]?.join(' ') === light.name)
+      .map(({ light }) => `light-${light.id}`),
+  );
   const edges = [
     ...room.obstacles.map(({ x, y, length, width }) =>
       [
@@ -201,7 +218,7 @@ export function labelAbove(
     labels,
     notes: [
       ...notesOf(
-        wishes.filter((asked) => asked !== paper),
+        wishes.filter((asked) => asked !== paper && !mute.has(asked.id)),
         labels,
       ),
       ...drawn.left.map(({ letter, standpoint }) => ({

@@ -2,7 +2,6 @@
 import type { Units } from '../../readings/quantities';
 import type { Letter } from '../../session/types';
 import type { Box } from '../geometry';
-import { chooseTexts } from '../labels';
 import { TARGET } from '../rail/ground';
 import { type DistanceScale, evenScale } from '../scale';
 import { spreadWithSides } from '../spread';
@@ -91,10 +90,14 @@ export interface ChartLayout {
   readonly height: number;
   readonly rows: readonly RowPlace[];
   readonly zones: readonly { readonly id: string; readonly index: number; readonly box: Box }[];
-  readonly zoneNames: readonly { readonly id: string; readonly text: string; readonly x: number }[];
-  readonly zoneNameY: number;
-  /** Names of zones that found no room. */
-  readonly notes: readonly { readonly id: string; readonly text: string }[];
+  /** About their middles, over the middle of their zones as far as the sheet lets them. */
+  readonly zoneNames: readonly {
+    readonly id: string;
+    readonly text: string;
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+  }[];
   readonly line: number;
   readonly marks: readonly { readonly x: number; readonly long: boolean }[];
   readonly numbers: readonly { readonly x: number; readonly text: string }[];
@@ -107,6 +110,9 @@ export const NARROW_CHART = 560;
 /** Heights in rem. */
 const TOP = 1.5;
 const NUMBERS = 2.1;
+const NAME = 1.1;
+/** Least gap between two names of zones, pixels. */
+const NAME_GAP = 10;
 
 export function layoutChart(
   content: ChartContent,
@@ -125,15 +131,17 @@ export function layoutChart(
   const left = narrow ? 0.6 * rem : Math.min(0.4 * width, Math.max(0, ...names) + 1.2 * rem);
   const right = width - 0.8 * rem;
   const scale = evenScale(left, (right - left) / content.farthest);
-  const ground = { narrow, rem, width, plot: { left, right, top: TOP * rem }, scale };
-  const xs = content.pictures.map(({ standpoint }) => scale.toX(standpoint));
-  const rows = placeBands(content, ground, measure, words, xs);
-  const line = rows.at(-1)?.bottom ?? ground.plot.top;
   const clip = (span: ChartSpan) => ({
     from: scale.toX(Math.max(0, span.from)),
     to: scale.toX(Math.min(content.farthest, span.to)),
   });
-
+  const zoneNames = placeZoneNames(content, clip, width, (text) => measure(text, TEXT.note * rem));
+  const lines = Math.max(1, ...zoneNames.map(({ row }) => row + 1));
+  const top = (TOP + (lines - 1) * NAME) * rem;
+  const ground = { narrow, rem, width, plot: { left, right, top }, scale };
+  const xs = content.pictures.map(({ standpoint }) => scale.toX(standpoint));
+  const rows = placeBands(content, ground, measure, words, xs);
+  const line = rows.at(-1)?.bottom ?? ground.plot.top;
   const zones = content.zones.flatMap(({ id, spans }, index) =>
     spans.flatMap((span) => {
       const row = rows.find(({ id: framing }) => framing === span.framing);
@@ -149,31 +157,6 @@ export function layoutChart(
         : [];
     }),
   );
-  const spoken = content.zones.flatMap(({ id, name }) => {
-    const boxes = zones.filter((zone) => zone.id === id).map(({ box }) => box);
-    return boxes.length === 0
-      ? []
-      : [
-          {
-            id,
-            from: Math.min(...boxes.map(({ x }) => x)),
-            to: Math.max(...boxes.map((box) => box.x + box.width)),
-            texts: [name],
-          },
-        ];
-  });
-  const ordered = [...spoken].sort((a, b) => a.from + a.to - b.from - b.to);
-  const chosen = chooseTexts(ordered, {
-    widthOf: (text) => measure(text, TEXT.note * rem),
-    gap: 0.8 * rem,
-    from: 0,
-    to: width,
-  });
-  const zoneNames = ordered.flatMap(({ id }, i) => {
-    const text = chosen[i];
-    return text ? [{ id, text: text.text, x: text.at }] : [];
-  });
-
   const extent = { from: 0, to: content.farthest };
   const widest = measure(content.units === 'metric' ? '10 m' : '10 ft 6 in', TEXT.note * rem);
   const numbered = numberedTicks(scale, extent, content.units, widest + rem);
@@ -185,11 +168,13 @@ export function layoutChart(
     height: line + (NUMBERS + (content.pictures.length > 0 ? TAB.height + 1 : 0)) * rem,
     rows,
     zones,
-    zoneNames,
-    zoneNameY: ground.plot.top - 0.5 * rem,
-    notes: ordered
-      .filter(({ id }) => !zoneNames.some((name) => name.id === id))
-      .map(({ id, texts }) => ({ id, text: texts[0] ?? '' })),
+    zoneNames: zoneNames.map(({ id, text, x, row }) => ({
+      id,
+      text,
+      x,
+      y: top - (0.5 + (lines - 1 - row) * NAME) * rem,
+      width: measure(text, TEXT.note * rem),
+    })),
     line,
     marks: ticks(scale, extent, content.units, { minGap: 0.4 * rem }).map(({ distance }) => ({
       x: scale.toX(distance),
@@ -199,6 +184,32 @@ export function layoutChart(
     tabs,
     grips: gripsOf(content, ground, tabs, words),
   };
+}
+
+/** Each in the first row where it covers no other. */
+function placeZoneNames(
+  { zones }: ChartContent,
+  clip: (span: ChartSpan) => ChartSpan,
+  width: number,
+  widthOf: (text: string) => number,
+) {
+  const placed: { id: string; text: string; x: number; row: number }[] = [];
+  for (const { id, name, spans } of zones) {
+    const shown = spans.map(clip).filter(({ from, to }) => to > from);
+    if (shown.length === 0) continue;
+    const from = Math.min(...shown.map((span) => span.from));
+    const to = Math.max(...shown.map((span) => span.to));
+    const half = widthOf(name) / 2;
+    const x = Math.max(half, Math.min((from + to) / 2, width - half));
+    const taken = new Set(
+      placed
+        .filter((other) => Math.abs(other.x - x) < half + widthOf(other.text) / 2 + NAME_GAP)
+        .map(({ row }) => row),
+    );
+    const row = Array.from({ length: zones.length }, (_, i) => i).find((i) => !taken.has(i)) ?? 0;
+    placed.push({ id, text: name, x, row });
+  }
+  return placed;
 }
 
 function placeTabsUnder(

@@ -9,6 +9,9 @@ export interface DoorSwing {
   readonly shut: FloorPoint;
 }
 
+/** Ground so near to a wall reaches it, metres. */
+export const AT_WALL = 0.1;
+
 /**
  * The door is in the wall nearest to the swept ground and hinged at the end nearer to the room's corner,
  * so that it opens against the side wall.
@@ -18,12 +21,15 @@ export function doorSwing(
   room: Pick<RoomAsked, 'length' | 'width'>,
 ): DoorSwing {
   const walls = [
-    { gap: x, upright: true, wall: x, far: x + length },
-    { gap: room.length - x - length, upright: true, wall: x + length, far: x },
-    { gap: y, upright: false, wall: y, far: y + width },
-    { gap: room.width - y - width, upright: false, wall: y + width, far: y },
-  ] as const;
-  const { upright, wall, far } = [...walls].sort((a, b) => a.gap - b.gap)[0] ?? walls[0];
+    { edge: x, wall: 0, upright: true, far: x + length },
+    { edge: x + length, wall: room.length, upright: true, far: x },
+    { edge: y, wall: 0, upright: false, far: y + width },
+    { edge: y + width, wall: room.width, upright: false, far: y },
+  ].map((side) => ({ ...side, gap: Math.abs(side.wall - side.edge) }));
+  const nearest = [...walls].sort((a, b) => a.gap - b.gap)[0];
+  if (!nearest) throw new RangeError('a room has walls');
+  const { upright, far } = nearest;
+  const wall = nearest.gap < AT_WALL ? nearest.wall : nearest.edge;
   const [from, to, run] = upright ? [y, y + width, room.width] : [x, x + length, room.length];
   const [hinge, end] = from <= run - to ? [from, to] : [to, from];
   const point = (across: number, along: number): FloorPoint =>

@@ -108,9 +108,12 @@ export function labelSide(
       at: { x: backdrop[0].x, y: backdrop[0].y + 0.6 * rem },
     }),
     ...sharp,
-    ...drawn.lights.map(({ light: { id, name }, centre, long }) =>
-      wish({ id: `light-${id}`, texts: [[name]], at: centre, clear: 0.7 * long }),
-    ),
+    // One outside the room is told in the drawing from above.
+    ...drawn.lights
+      .filter(({ centre }) => boxInside({ ...centre, width: 0, height: 0 }, g.room))
+      .map(({ light: { id, name }, centre, long }) =>
+        wish({ id: `light-${id}`, texts: [[name]], at: centre, clear: 0.7 * long }),
+      ),
     ...(strip[0]
       ? [
           wish({

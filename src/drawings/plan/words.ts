@@ -23,6 +23,7 @@ export interface PlanWords {
     name: string,
     inPicture: readonly Letter[],
     shadedBy: readonly Letter[],
+    outside: boolean,
   ) => Texts;
   readonly overBackdrop: (letters: readonly Letter[]) => Texts;
   readonly meetsCeiling: (letters: readonly Letter[]) => Texts;
@@ -91,8 +92,9 @@ export const PLAN_WORDS: PlanWords = {
     return [[`${letter} sharp ${range}`], [`${letter} sharp`, range]];
   },
   lensAt: (height) => `lens at ${height}`,
-  light: (name, inPicture, shadedBy) => {
+  light: (name, inPicture, shadedBy, outside) => {
     const says = [
+      ...(outside ? ['outside the room'] : []),
       ...(inPicture.length > 0 ? [`in ${and(inPicture)}`] : []),
       ...(shadedBy.length > 0 ? [`shaded by ${and(shadedBy)}`] : []),
     ];
