@@ -171,13 +171,13 @@ export function labelAbove(
   });
   const lights = drawn.lights.map(({ light, stand }) => {
     const at = g.place([light.x, light.y]);
-    const outside =
-      !boxInside({ ...at, width: 0, height: 0 }, g.room) || light.height > room.ceiling;
+    const walls = !boxInside({ ...at, width: 0, height: 0 }, g.room);
+    const outside = walls ? 'walls' : light.height > room.ceiling ? 'ceiling' : null;
     return wish({
       id: `light-${light.id}`,
       texts: words.light(light.name, light.inPicture, light.shadedBy, outside),
-      at: outside ? intoBox(at, g.room) : stand,
-      clear: outside ? 0 : 0.3 * light.size * g.pxPerMetre,
+      at: walls ? intoBox(at, g.room) : stand,
+      clear: walls ? 0 : 0.3 * light.size * g.pxPerMetre,
     });
   });
   const kept = drawn.kept.length > 2 ? [keptWish()] : [];

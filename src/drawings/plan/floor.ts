@@ -14,7 +14,7 @@ export interface FloorPlan {
   /** Where the axis comes into the room and where it leaves it, z. */
   readonly enters: number;
   readonly leaves: number;
-  readonly backdrop: { readonly behind: number; readonly half: number; readonly forward: number };
+  readonly backdrop: { readonly behind: number; readonly half: number };
   /** From the axis to the walls at a place on it, to the sitter's left and right. */
   reach(z: number): { readonly left: number; readonly right: number };
   toFloor(at: OnFloor): FloorPoint;
@@ -38,7 +38,7 @@ export function floorPlan(room: RoomAsked): FloorPlan {
     towards: axis.towards,
     enters: axis.enters - sitter,
     leaves: runThrough(room).cameraWall,
-    backdrop: { behind: room.sitterBefore, half: hung.width / 2, forward: hung.forward },
+    backdrop: { behind: room.sitterBefore, half: hung.width / 2 },
     reach: (z) => axis.reach(sitter + z),
     toFloor: toFloor(room),
     toSitter: inFrame,

@@ -1,4 +1,5 @@
 /** Margins and scale of a drawing of the room. */
+import { METRES_PER } from '../../readings/quantities';
 import type { Box, Point } from '../geometry';
 import { HATCH } from '../rail/ground';
 import { PRINT_REM, printScale, pxPerMetreAt, roomSize } from './print';
@@ -72,8 +73,8 @@ export function ground(
 export function scaleBar(
   g: Ground,
   imperial: boolean,
-): { readonly parts: readonly Point[]; readonly texts: readonly string[]; readonly part: number } {
-  const metre = imperial ? 0.3048 : 1;
+): { readonly parts: readonly Point[]; readonly texts: readonly string[] } {
+  const metre = imperial ? METRES_PER.ft : 1;
   const steps = imperial ? [1, 2, 5, 10] : [0.5, 1, 2, 5];
   const part =
     [...steps].reverse().find((s) => 2 * s * metre * g.pxPerMetre <= 0.5 * g.room.width) ??
@@ -85,7 +86,6 @@ export function scaleBar(
     y: g.foot,
   }));
   return {
-    part,
     parts,
     texts: [0, 1, 2].map((i) => `${i * part}${i === 2 ? ` ${unit}` : ''}`),
   };

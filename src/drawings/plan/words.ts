@@ -23,7 +23,7 @@ export interface PlanWords {
     name: string,
     inPicture: readonly Letter[],
     shadedBy: readonly Letter[],
-    outside: boolean,
+    outside: 'walls' | 'ceiling' | null,
   ) => Texts;
   readonly overBackdrop: (letters: readonly Letter[]) => Texts;
   readonly meetsCeiling: (letters: readonly Letter[]) => Texts;
@@ -94,7 +94,7 @@ export const PLAN_WORDS: PlanWords = {
   lensAt: (height) => `lens at ${height}`,
   light: (name, inPicture, shadedBy, outside) => {
     const says = [
-      ...(outside ? ['outside the room'] : []),
+      ...(outside ? [outside === 'walls' ? 'outside the room' : 'above the ceiling'] : []),
       ...(inPicture.length > 0 ? [`in ${and(inPicture)}`] : []),
       ...(shadedBy.length > 0 ? [`shaded by ${and(shadedBy)}`] : []),
     ];
