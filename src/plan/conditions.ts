@@ -3,6 +3,7 @@ import { sensorSides } from '../optics/framing';
 import type { SensorSides } from '../optics/types';
 import type { FramePiece } from './growth';
 import type { Interval } from './intervals';
+import type { Polynomial } from './polynomial';
 import type { Asked, Condition, PlanCamera, PlanRoom, Wanted } from './types';
 
 /** One condition with the depths at which it holds. */
@@ -11,13 +12,28 @@ export interface Solved {
   readonly at: readonly Interval[];
 }
 
-/** One framing with one camera, on a piece of the depths where its frame's height is upper / lower. */
-export interface Case extends FramePiece {
+/** A quotient of two polynomials, both positive where it is looked at. */
+export interface Quotient {
+  readonly over: Polynomial;
+  readonly under: Polynomial;
+}
+
+/** One framing on one sensor, on a piece of the depths where its frame's height is upper / lower. */
+export interface Scene extends FramePiece {
   readonly wanted: Wanted;
   readonly room: PlanRoom;
   readonly asked: Asked;
-  readonly camera: PlanCamera;
   readonly sensor: SensorSides;
+  readonly circleOfConfusion: number;
+}
+
+/** The same with what an aperture must do there, and a camera. */
+export interface Case extends Scene {
+  readonly camera: PlanCamera;
+  /** f-numbers from which each part that is asked for is sharp. */
+  readonly sharpFrom: readonly Quotient[];
+  /** The largest f-number at which the backdrop is as soft as asked; null where that is not asked. */
+  readonly softUpTo: Quotient | null;
 }
 
 /** Width over height of the frame of a wanted picture on a format. */

@@ -7,6 +7,7 @@ import {
   rootsIn,
   sum,
   times,
+  trimmed,
   valueAt,
 } from './polynomial';
 import type { Condition } from './types';
@@ -102,8 +103,21 @@ export function whereSigned(
   return out;
 }
 
+/** Where a + b s >= 0: most conditions are of the first degree. */
+function whereLinear(a: number, b: number, by: Condition | null): readonly Interval[] {
+  const root = -a / b;
+  if (!(root > NEAREST && root < FARTHEST)) return a + b >= 0 ? everywhere : [];
+  return b > 0
+    ? [{ from: root, to: FARTHEST, fromBy: by, toBy: null }]
+    : [{ from: NEAREST, to: root, fromBy: null, toBy: by }];
+}
+
 /** Where p(s) >= 0. */
-export function where(p: Polynomial, by: Condition | null): readonly Interval[] {
+export function where(poly: Polynomial, by: Condition | null): readonly Interval[] {
+  const p = trimmed(poly);
+  const [a = 0, b = 0] = p;
+  if (p.length <= 1) return a >= 0 ? everywhere : [];
+  if (p.length === 2) return whereLinear(a, b, by);
   const roots = rootsIn(p, NEAREST, FARTHEST);
   const found = whereSigned((s) => valueAt(p, s), roots, by);
   const [all] = found;

@@ -7,17 +7,16 @@
  */
 import { nearestRatio, zoomPower } from '../optics/real-lens';
 import type { Lens } from '../optics/types';
-import type { Case, Solved } from './conditions';
+import type { Case, Quotient, Scene, Solved } from './conditions';
 import { both, either, everywhere, type Interval, where, whereProduct } from './intervals';
 import { constant, less, linear, type Polynomial, product, times } from './polynomial';
-import { frameAndSensor, type Quotient, softFNumber } from './sharpness';
+import { frameAndSensor } from './sharpness';
 import type { Condition } from './types';
 
 const S: Polynomial = [0, 1];
 
 /** What the tape reads from the sensor mark to the eye plane. */
-export function tapeOf(each: Case): Quotient {
-  const pupil = each.camera.lens.entrancePupil;
+export function tapeOf(each: Scene, pupil: number | undefined): Quotient {
   return pupil === undefined
     ? { over: product(S, frameAndSensor(each)), under: each.upper }
     : { over: linear(pupil, 1), under: constant(1) };
@@ -88,6 +87,9 @@ function againstPower(
   );
 }
 
+/** No lens is marked beyond these, metres. */
+const [SHORTEST_MARK, LONGEST_MARK] = [1e-4, 100];
+
 const SHORTEST: Condition = { name: 'lens-shortest' };
 const LONGEST: Condition = { name: 'lens-longest' };
 const NEAREST_FOCUS: Condition = { name: 'nearest-focus' };
@@ -95,9 +97,11 @@ const APERTURE: Condition = { name: 'aperture' };
 const SOFTNESS: Condition = { name: 'softness' };
 
 /** A lens's reach: its marks and its nearest focus, then what its widest aperture allows. */
-export function lensConditions(each: Case): { reach: Solved[]; aperture: Solved[] } {
+export function lensConditions(
+  each: Case,
+  tape: Quotient,
+): { reach: Solved[]; aperture: Solved[] } {
   const { lens } = each.camera;
-  const tape = tapeOf(each);
   const pieces = markPieces(each, tape);
   const [least, most] = each.camera.marks ?? lens.focal;
   const long = markAgainst(pieces, least, 1, SHORTEST);
@@ -140,10 +144,12 @@ function apertureConditions(
     if (power === 0) return widest <= smallest ? everywhere : [];
     // widest (mark / shortest)^power <= smallest
     const limit = shortest * (smallest / widest) ** (1 / power);
-    return markAgainst(pieces, limit, power > 0 ? -1 : 1, APERTURE);
+    // A zoom that hardly closes down has its limit beyond every mark, or beyond every number.
+    const mark = Math.min(LONGEST_MARK, Math.max(SHORTEST_MARK, limit));
+    return markAgainst(pieces, mark, power > 0 ? -1 : 1, APERTURE);
   };
   const found: Solved[] = [{ by: APERTURE, at: allowed() }];
-  const soft = softFNumber(each);
+  const soft = each.softUpTo;
   if (soft !== null) {
     found.push({ by: SOFTNESS, at: where(less(soft.over, times(soft.under, least)), SOFTNESS) });
     found.push({

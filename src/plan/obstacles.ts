@@ -4,7 +4,7 @@
  * ask for the same: the nearer to the sitter a point of it lies, the wider and deeper is the field. So the
  * corners decide, and the places where its sides pass the lower edge of the field.
  */
-import type { Case, Solved } from './conditions';
+import type { Scene, Solved } from './conditions';
 import { both, either, type Interval, outside, where } from './intervals';
 import { less, linear, type Polynomial, product, sum, times } from './polynomial';
 import type { PlanObstacle } from './types';
@@ -27,7 +27,7 @@ function clipped(outline: readonly Point[], a: number, b: number, c: number): Po
 }
 
 /** One half of the field: `share` of the frame's width to that side, x counted outwards. */
-function seenAt(each: Case, outline: readonly Point[], share: number, top: number): Interval[] {
+function seenAt(each: Scene, outline: readonly Point[], share: number, top: number): Interval[] {
   const { upper, lower, sensor, wanted } = each;
   const edge = times(upper, (share * sensor.width) / sensor.height);
   const below = times(upper, 1 - wanted.eyesAt);
@@ -57,7 +57,7 @@ function seenAt(each: Case, outline: readonly Point[], share: number, top: numbe
 }
 
 /** Depths from which the thing is not in the picture. */
-export function obstacleInPicture(each: Case, obstacle: PlanObstacle): Solved {
+export function obstacleInPicture(each: Scene, obstacle: PlanObstacle): Solved {
   const by = { name: 'obstacle-in-picture', of: obstacle.id } as const;
   const { wanted, room } = each;
   const before = clipped(obstacle.outline, 0, 1, -room.backdrop.behind);

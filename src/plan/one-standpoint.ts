@@ -1,84 +1,92 @@
 /** One place for the sitting: which framings each camera takes from there without a step. */
-import { settingAt } from './setting';
-import { framed, onSensor } from './solve';
-import type { OneStandpoint, PlanCamera, PlanRequest, Span, Verdict } from './types';
+import { noseGainFrom } from './setting';
+import type { OneStandpoint, PlanRequest, Verdict, Wanted } from './types';
 
 /** Standpoints are told in these steps, metres. */
 const STEP = 0.05;
 
-interface Place {
+interface Stretch {
   readonly from: number;
   readonly to: number;
-  readonly covers: readonly string[];
 }
-
-const covering = (verdicts: readonly Verdict[], from: number, to: number): string[] =>
-  verdicts
-    .filter(({ spans }) => spans.some((span) => span.from <= from && span.to >= to))
-    .map(({ wanted }) => wanted);
 
 /**
- * The places that cover most framings: what is covered changes only where an interval ends, so the ends and
- * the stretches between two neighbours are all there is to look at.
+ * The widest of the stretches that cover most framings. What is covered changes only where an interval ends,
+ * so the ends (even places of the count) and what lies between two neighbours (odd ones) are all there is.
  */
-function bestPlace(verdicts: readonly Verdict[]): Place | null {
-  const ends = [...new Set(verdicts.flatMap(({ spans }) => spans.flatMap(edges)))].sort(
-    (a, b) => a - b,
-  );
-  const places = ends.flatMap((end, i): Place[] => {
-    const next = ends[i + 1];
-    const here = { from: end, to: end, covers: covering(verdicts, end, end) };
-    return next === undefined
-      ? [here]
-      : [here, { from: end, to: next, covers: covering(verdicts, end, next) }];
-  });
-  return places.reduce<Place | null>((best, each) => {
-    const more = each.covers.length - (best?.covers.length ?? 0);
-    const wider = best !== null && each.to / each.from > best.to / best.from;
-    return more > 0 || (more === 0 && wider) ? each : best;
-  }, null);
+function bestStretch(verdicts: readonly Verdict[]): Stretch | null {
+  const all = verdicts.flatMap(({ spans }) => spans);
+  const ends = [...new Set(all.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
+  const placeOf = new Map(ends.map((end, i) => [end, 2 * i]));
+  const changes = new Array<number>(2 * ends.length + 1).fill(0);
+  const change = (at: number, by: number) => {
+    changes[at] = (changes[at] as number) + by;
+  };
+  for (const { from, to } of all) {
+    change(placeOf.get(from) as number, 1);
+    change((placeOf.get(to) as number) + 1, -1);
+  }
+  let best: Stretch | null = null;
+  let most = 0;
+  let covered = 0;
+  for (let i = 0; i < 2 * ends.length; i++) {
+    covered += changes[i] as number;
+    const from = ends[i >> 1] as number;
+    const here = { from, to: i % 2 === 0 ? from : (ends[(i >> 1) + 1] ?? from) };
+    const wider = best !== null && here.to / here.from > best.to / best.from;
+    if (covered > most || (covered === most && wider)) [best, most] = [here, covered];
+  }
+  return best;
 }
 
-const edges = ({ from, to }: Span): number[] => [from, to];
-
-function standpointIn({ from, to }: Place): number {
+function standpointIn({ from, to }: Stretch): number {
   const middle = Math.sqrt(from * to);
   const rounded = Math.round(middle / STEP) * STEP;
   return rounded >= from && rounded <= to ? rounded : middle;
 }
 
-function placeOf(
-  request: PlanRequest,
-  verdicts: readonly Verdict[],
-  camera: PlanCamera,
+const gainAt = ({ people, cameraHeight }: Wanted, standpoint: number): number =>
+  noseGainFrom(people, [
+    0,
+    cameraHeight,
+    Math.sqrt(Math.max(0, standpoint ** 2 - cameraHeight ** 2)),
+  ]);
+
+/** `own` are the verdicts of one camera. */
+function bestOf(
+  camera: string,
+  own: readonly Verdict[],
+  wanted: ReadonlyMap<string, Wanted>,
 ): OneStandpoint[] {
-  const own = verdicts.filter((verdict) => verdict.camera === camera.id);
-  const place = bestPlace(own);
-  if (place === null) return [];
-  const standpoint = standpointIn(place);
-  const lost = place.covers.map((id) => {
-    const wanted = request.wanted.find((each) => each.id === id) as (typeof request.wanted)[number];
-    const depth = Math.sqrt(Math.max(0, standpoint ** 2 - wanted.cameraHeight ** 2));
-    const here = settingAt(onSensor(framed(request, wanted), camera), camera, depth);
-    const best = own.find((verdict) => verdict.wanted === id)?.recommended;
-    return [id, here.noseGain - (best?.noseGain ?? here.noseGain)] as const;
-  });
-  return [
-    {
-      camera: camera.id,
-      standpoint,
-      covers: place.covers,
-      misses: request.wanted.map(({ id }) => id).filter((id) => !place.covers.includes(id)),
-      lost: Object.fromEntries(lost),
-    },
-  ];
+  const stretch = bestStretch(own);
+  if (stretch === null) return [];
+  const standpoint = standpointIn(stretch);
+  const covers: string[] = [];
+  const misses: string[] = [];
+  const lost: Record<string, number> = {};
+  for (const { wanted: id, spans, recommended } of own) {
+    const from = wanted.get(id);
+    if (!from || !spans.some((span) => span.from <= stretch.from && span.to >= stretch.to)) {
+      misses.push(id);
+      continue;
+    }
+    covers.push(id);
+    const here = gainAt(from, standpoint);
+    lost[id] = here - (recommended?.noseGain ?? here);
+  }
+  return [{ camera, standpoint, covers, misses, lost }];
 }
 
 /** For each camera its best place, the one that covers most framings first, then the least lost. */
 export function oneStandpoint(request: PlanRequest, verdicts: readonly Verdict[]): OneStandpoint[] {
   const total = ({ lost }: OneStandpoint) =>
     Object.values(lost).reduce((all, each) => all + each, 0);
-  return request.cameras
-    .flatMap((camera) => placeOf(request, verdicts, camera))
-    .sort((a, b) => b.covers.length - a.covers.length || total(a) - total(b));
+  const wanted = new Map(request.wanted.map((each) => [each.id, each]));
+  const byCamera = new Map<string, Verdict[]>(request.cameras.map(({ id }) => [id, []]));
+  for (const verdict of verdicts) byCamera.get(verdict.camera)?.push(verdict);
+  return [...byCamera]
+    .flatMap(([camera, own]) => bestOf(camera, own, wanted))
+    .map((place) => ({ place, total: total(place) }))
+    .sort((a, b) => b.place.covers.length - a.place.covers.length || a.total - b.total)
+    .map(({ place }) => place);
 }

@@ -8,18 +8,29 @@ export const linear = (a: number, b: number): Polynomial => [a, b];
 export function sum(...terms: readonly Polynomial[]): Polynomial {
   const out: number[] = [];
   for (const term of terms)
-    for (const [i, coefficient] of term.entries()) out[i] = (out[i] ?? 0) + coefficient;
+    for (let i = 0; i < term.length; i++)
+      out[i] = (i < out.length ? (out[i] as number) : 0) + (term[i] as number);
   return out;
 }
 
-export const times = (p: Polynomial, factor: number): Polynomial => p.map((c) => c * factor);
+export function times(p: Polynomial, factor: number): Polynomial {
+  const out: number[] = [];
+  for (let i = 0; i < p.length; i++) out.push((p[i] as number) * factor);
+  return out;
+}
 
-export const less = (p: Polynomial, q: Polynomial): Polynomial => sum(p, times(q, -1));
+export function less(p: Polynomial, q: Polynomial): Polynomial {
+  const out: number[] = [];
+  for (let i = 0; i < p.length || i < q.length; i++) out.push((p[i] ?? 0) - (q[i] ?? 0));
+  return out;
+}
 
 export function product(p: Polynomial, q: Polynomial): Polynomial {
-  const out = new Array<number>(p.length + q.length - 1).fill(0);
-  for (const [i, a] of p.entries())
-    for (const [j, b] of q.entries()) out[i + j] = (out[i + j] as number) + a * b;
+  const out: number[] = [];
+  for (let i = 0; i < p.length + q.length - 1; i++) out.push(0);
+  for (let i = 0; i < p.length; i++)
+    for (let j = 0; j < q.length; j++)
+      out[i + j] = (out[i + j] as number) + (p[i] as number) * (q[j] as number);
   return out;
 }
 
@@ -34,8 +45,10 @@ export const derivative = (p: Polynomial): Polynomial => p.slice(1).map((c, i) =
 /** Coefficients so small beside the others are rounding. */
 const NEGLIGIBLE = 1e-14;
 
-function trimmed(p: Polynomial): Polynomial {
-  const largest = Math.max(...p.map(Math.abs));
+/** Without leading coefficients that are rounding. */
+export function trimmed(p: Polynomial): Polynomial {
+  let largest = 0;
+  for (const coefficient of p) largest = Math.max(largest, Math.abs(coefficient));
   let length = p.length;
   while (length > 1 && Math.abs(p[length - 1] as number) <= largest * NEGLIGIBLE) length--;
   return length === p.length ? p : p.slice(0, length);

@@ -1,10 +1,8 @@
 /** What the room leaves: backdrop and ceiling round the frame, walls and things round the camera. */
-import { type Case, PHOTOGRAPHER_WIDTH, type Solved } from './conditions';
+import { PHOTOGRAPHER_WIDTH, type Quotient, type Scene, type Solved } from './conditions';
 import { both, either, everywhere, type Interval, where } from './intervals';
-import { tapeOf } from './lens-conditions';
-import { obstacleInPicture } from './obstacles';
 import { less, linear, type Polynomial, product, sum, times } from './polynomial';
-import type { Condition, PlanObstacle } from './types';
+import type { Condition, PlanObstacle, PlanRoom } from './types';
 
 const S: Polynomial = [0, 1];
 const BACKDROP_SIDES: Condition = { name: 'backdrop-sides' };
@@ -13,7 +11,7 @@ const CEILING: Condition = { name: 'ceiling' };
 const WALL: Condition = { name: 'wall-behind-camera' };
 
 /** Where the frame's sides and upper edge stay on the backdrop, and below the ceiling there. */
-export function backdropConditions(each: Case): Solved[] {
+export function backdropConditions(each: Scene): Solved[] {
   const { wanted, room, asked, sensor, upper, lower } = each;
   const { behind, left, right, top } = room.backdrop;
   const { eyesAcross, eyesAt, cameraHeight: h } = wanted;
@@ -49,22 +47,19 @@ export function backdropConditions(each: Case): Solved[] {
 }
 
 /** Lens front at least so far before every nose; the sensor stands at the tape's reading. */
-export function clearanceCondition(each: Case): Solved {
+export function clearanceCondition(each: Scene, tape: Quotient, lensLength: number): Solved {
   const by: Condition = { name: 'clearance' };
-  const tape = tapeOf(each);
   const nearest = Math.max(...each.wanted.people.map(({ noseTip: [, , z] }) => z));
-  const needed = nearest + (each.asked.clearance ?? 0) + each.camera.lens.length;
+  const needed = nearest + (each.asked.clearance ?? 0) + lensLength;
   return { by, at: where(less(tape.over, times(tape.under, needed)), by) };
 }
 
 /** The photographer's back, shoulders across, stays inside every wall. */
-export function wallCondition(each: Case): Solved {
-  const tape = tapeOf(each);
-  const { walls, behindCamera } = each.room;
+export function wallCondition({ walls, behindCamera }: PlanRoom, tape: Quotient): Solved {
   let at: readonly Interval[] = everywhere;
+  const inwards = Math.sign(signedArea(walls));
   for (const [i, [x1, z1]] of walls.entries()) {
     const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
-    const inwards = Math.sign(signedArea(walls));
     // (x, z) lies inside where this is not negative.
     const [nx, nz] = [-(z2 - z1) * inwards, (x2 - x1) * inwards];
     for (const shoulder of [-PHOTOGRAPHER_WIDTH / 2, PHOTOGRAPHER_WIDTH / 2]) {
@@ -97,24 +92,27 @@ function underPhotographer({ outline }: PlanObstacle): readonly [number, number]
   return depths.length < 2 ? null : [Math.min(...depths), Math.max(...depths)];
 }
 
-/** Camera and photographer, from the lens's front to the back, do not stand in the thing. */
-function obstacleAtCamera(each: Case, obstacle: PlanObstacle): Solved {
-  const by: Condition = { name: 'obstacle-at-camera', of: obstacle.id };
-  const span = underPhotographer(obstacle);
-  if (span === null) return { by, at: everywhere };
-  const [near, far] = span;
-  const tape = tapeOf(each);
-  const beyond = where(less(tape.over, times(tape.under, far + each.camera.lens.length)), by);
-  const before = where(
-    sum(times(tape.over, -1), times(tape.under, near - each.room.behindCamera)),
-    by,
-  );
+/** Things and doors in the photographer's way along the axis. */
+export interface InTheWay {
+  readonly by: Condition;
+  readonly near: number;
+  readonly far: number;
+}
+export const inTheWay = ({ obstacles }: PlanRoom): InTheWay[] =>
+  obstacles.flatMap((obstacle) => {
+    const span = underPhotographer(obstacle);
+    const by: Condition = { name: 'obstacle-at-camera', of: obstacle.id };
+    return span === null ? [] : [{ by, near: span[0], far: span[1] }];
+  });
+
+/** Camera and photographer, from the lens's front to the back, do not stand in it. */
+export function atCameraCondition(
+  { by, near, far }: InTheWay,
+  tape: Quotient,
+  lensLength: number,
+  behindCamera: number,
+): Solved {
+  const beyond = where(less(tape.over, times(tape.under, far + lensLength)), by);
+  const before = where(sum(times(tape.over, -1), times(tape.under, near - behindCamera)), by);
   return { by, at: either(before, beyond) };
 }
-
-/** Every thing and door, once for where the camera stands and once for what it sees. */
-export const obstacleConditions = (each: Case): Solved[] =>
-  each.room.obstacles.flatMap((obstacle) => [
-    obstacleAtCamera(each, obstacle),
-    ...(obstacle.kind === 'thing' ? [obstacleInPicture(each, obstacle)] : []),
-  ]);

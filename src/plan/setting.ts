@@ -6,11 +6,11 @@ import { lensMarkDistance, markedFocalFor, widestApertureAt } from '../optics/re
 import type { Result, Vec3 } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
 import { minus } from '../optics/vector';
-import type { Case } from './conditions';
+import type { Quotient } from './conditions';
 import { frameHeightAt } from './growth';
 import { valueAt } from './polynomial';
-import { sharedRows, sharpFNumbers, softFNumber } from './sharpness';
-import type { OnSensor } from './solve';
+import { sharedRows } from './sharpness';
+import type { OnSensor, ScenePiece } from './solve';
 import type { PlanCamera, PlanPerson, Setting } from './types';
 
 /** Apertures as lenses and bodies are marked, thirds of a stop. Common practice, no source. */
@@ -53,23 +53,21 @@ function gainOf({ eyes, noseTip, ears }: PlanPerson, camera: Vec3): number {
   );
 }
 
+/** The largest of anybody's nose-to-ear gains, seen from a place. */
+export const noseGainFrom = (people: readonly PlanPerson[], camera: Vec3): number =>
+  Math.max(...people.map((person) => gainOf(person, camera)));
+
 /** Least and largest f-number that the pair may use at a depth. */
 function apertures(
-  each: Case,
+  { asked, sharpFrom, softUpTo }: ScenePiece,
   depth: number,
-  widest: number,
+  [widest, smallest]: readonly [number, number],
 ): { readonly least: number; readonly most: number } {
-  const at = ({ over, under }: { over: readonly number[]; under: readonly number[] }) =>
-    valueAt(over, depth) / valueAt(under, depth);
-  const [first, last] = each.asked.fNumber;
-  const soft = softFNumber(each);
+  const at = ({ over, under }: Quotient) => valueAt(over, depth) / valueAt(under, depth);
+  const [first, last] = asked.fNumber;
   return {
-    least: Math.max(first, widest, ...sharpFNumbers(each).map(at)),
-    most: Math.min(
-      last,
-      each.camera.lens.smallest,
-      soft === null ? Number.POSITIVE_INFINITY : at(soft),
-    ),
+    least: Math.max(first, widest, ...sharpFrom.map(at)),
+    most: Math.min(last, smallest, softUpTo === null ? Number.POSITIVE_INFINITY : at(softUpTo)),
   };
 }
 
@@ -89,11 +87,10 @@ export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Sett
     lens.focal[1],
   ) as Metre;
   const piece = pieces.find((one) => depth >= one.within.from && depth <= one.within.to);
-  const { least, most } = apertures(
-    { ...of, ...(piece ?? (pieces[0] as (typeof pieces)[number])), camera },
-    depth,
+  const { least, most } = apertures(piece ?? (pieces[0] as ScenePiece), depth, [
     or(widestApertureAt(lens, mark), lens.widest[1]),
-  );
+    lens.smallest,
+  ]);
   const fNumber = markedFNumber(least, most);
   const rows = sharedRows(people, of.asked.sharp);
   const focus = rows
@@ -117,7 +114,7 @@ export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Sett
     tape: or(lensMarkDistance(lens, focal, focus), focus),
     lensHeight: height - room.floor,
     sharp: sharp.ok ? [sharp.value.near, sharp.value.far] : [Number.NaN, Number.NaN],
-    noseGain: Math.max(...people.map((person) => gainOf(person, position))),
+    noseGain: noseGainFrom(people, position),
     toWall: room.wallBehindCamera - toEyes,
     noseClearance: toEyes - lens.length - Math.max(...people.map(({ noseTip: [, , z] }) => z)),
     backdropUsed: {

@@ -3,21 +3,15 @@
  * focused on F (optics/focus). F is the eye plane, or for rows the plane that shares the nearest and the farthest
  * of them, 2 a b / (a + b).
  */
-import type { Case, Solved } from './conditions';
+import type { Quotient, Scene, Solved } from './conditions';
 import { everywhere, where } from './intervals';
 import { less, linear, type Polynomial, product, sum, times } from './polynomial';
 import type { PlanPerson, Sharp } from './types';
 
-/** A quotient of two polynomials, both positive where it is looked at. */
-export interface Quotient {
-  readonly over: Polynomial;
-  readonly under: Polynomial;
-}
-
 const S: Polynomial = [0, 1];
 
 /** H + h, times Q. */
-export const frameAndSensor = ({ upper, lower, sensor }: Case): Polynomial =>
+export const frameAndSensor = ({ upper, lower, sensor }: Scene): Polynomial =>
   sum(upper, times(lower, sensor.height));
 
 /** How far before (+) or behind (-) the first person's eyes the parts lie that are to be sharp. */
@@ -39,7 +33,7 @@ export function sharedRows(
 }
 
 /** N times the disc at depth x, for x behind (sign 1) or before (sign -1) the plane in focus. */
-function discTimesN(each: Case, x: Polynomial, sign: 1 | -1): Quotient {
+function discTimesN(each: Scene, x: Polynomial, sign: 1 | -1): Quotient {
   const { lower, sensor, wanted, asked } = each;
   const acting = product(times(lower, sensor.height), S);
   const whole = frameAndSensor(each);
@@ -60,10 +54,9 @@ function discTimesN(each: Case, x: Polynomial, sign: 1 | -1): Quotient {
 }
 
 /** f-numbers from which each part that is asked for is sharp. */
-export function sharpFNumbers(each: Case): Quotient[] {
-  const { asked, wanted, camera } = each;
+export function sharpFNumbers(each: Scene): Quotient[] {
+  const { asked, wanted, circleOfConfusion: circle } = each;
   if (asked.sharp === null) return [];
-  const circle = camera.format.circleOfConfusion;
   const rows = sharedRows(wanted.people, asked.sharp);
   const depths = sharpDepths(wanted.people, asked.sharp);
   const [near, far] = [Math.max(...depths), Math.min(...depths)];
@@ -83,34 +76,34 @@ export function sharpFNumbers(each: Case): Quotient[] {
 }
 
 /** The largest f-number at which the backdrop is as soft as asked; null where that is not asked. */
-export function softFNumber(each: Case): Quotient | null {
+export function softFNumber(each: Scene): Quotient | null {
   const { softness } = each.asked;
   if (softness === null) return null;
   const { over, under } = discTimesN(each, linear(each.room.backdrop.behind, 1), 1);
   return { over, under: times(under, softness * each.sensor.height) };
 }
 
-/** Where the smallest aperture allowed is small enough, and one can be both sharp and soft. */
-export function sharpnessConditions(each: Case): Solved[] {
-  const smallest = Math.min(each.asked.fNumber[1], each.camera.lens.smallest);
-  const soft = softFNumber(each);
-  const needs = sharpFNumbers(each);
-  const found = needs.map(({ over, under }): Solved => {
+/** Where an aperture no smaller than `smallest` is small enough. */
+export const sharpConditions = (needs: readonly Quotient[], smallest: number): Solved[] =>
+  needs.map(({ over, under }) => {
     const by = { name: 'sharpness' } as const;
     return { by, at: where(less(times(under, smallest), over), by) };
   });
-  if (soft === null) return found;
-  return [
-    ...found,
-    ...needs.map(({ over, under }): Solved => {
-      const by = { name: 'sharp-and-soft' } as const;
-      return { by, at: where(less(product(soft.over, under), product(over, soft.under)), by) };
-    }),
-  ];
-}
+
+/** Where one aperture can be both sharp and soft. */
+export const sharpAndSoftConditions = (
+  needs: readonly Quotient[],
+  soft: Quotient | null,
+): Solved[] =>
+  soft === null
+    ? []
+    : needs.map(({ over, under }) => {
+        const by = { name: 'sharp-and-soft' } as const;
+        return { by, at: where(less(product(soft.over, under), product(over, soft.under)), by) };
+      });
 
 /** Standing before everything that is to be sharp, so that the depths above are positive. */
-export const beforeAll = ({ wanted }: Case): Solved => {
+export const beforeAll = ({ wanted }: Scene): Solved => {
   const by = { name: 'clearance' } as const;
   const nearest = Math.max(
     ...wanted.people.flatMap(({ noseTip, pupils }) => [noseTip[2], ...pupils.map(([, , z]) => z)]),

@@ -1,18 +1,30 @@
-/** One framing with one camera: every condition, and the depths at which all of them hold. */
+/**
+ * One framing with one camera: every condition, and the depths at which all of them hold. What hangs on the people
+ * alone, on the sensor, on the smallest aperture and on the entrance pupil's place is solved once for each of these.
+ */
 import type { SensorSides } from '../optics/types';
-import { type Case, type Solved, sensorOf } from './conditions';
+import { type Case, type Quotient, type Scene, type Solved, sensorOf } from './conditions';
 import { faceConditions } from './face-conditions';
-import { type FramePiece, framePieces } from './growth';
-import { both, either, FARTHEST, type Interval, NEAREST } from './intervals';
-import { lensConditions } from './lens-conditions';
+import { framePieces } from './growth';
+import { both, either, everywhere, type Interval } from './intervals';
+import { lensConditions, tapeOf } from './lens-conditions';
+import { obstacleInPicture } from './obstacles';
 import {
+  atCameraCondition,
   backdropConditions,
   clearanceCondition,
-  obstacleConditions,
+  type InTheWay,
+  inTheWay,
   wallCondition,
 } from './room-conditions';
-import { beforeAll, sharpnessConditions } from './sharpness';
-import type { Asked, Condition, PlanCamera, PlanRequest, PlanRoom, Span, Wanted } from './types';
+import {
+  beforeAll,
+  sharpAndSoftConditions,
+  sharpConditions,
+  sharpFNumbers,
+  softFNumber,
+} from './sharpness';
+import type { Asked, PlanCamera, PlanRequest, PlanRoom, Span, Wanted } from './types';
 
 /** Everything about a framing that no camera changes. */
 export interface Framed {
@@ -20,59 +32,118 @@ export interface Framed {
   readonly room: PlanRoom;
   readonly asked: Asked;
   readonly faces: readonly Solved[];
+  readonly inTheWay: readonly InTheWay[];
 }
 
 export function framed(request: Omit<PlanRequest, 'cameras' | 'wanted'>, wanted: Wanted): Framed {
   const room = wanted.room ?? request.room;
   const { asked } = request;
-  return { wanted, room, asked, faces: faceConditions(wanted, room, asked) };
+  return {
+    wanted,
+    room,
+    asked,
+    faces: faceConditions(wanted, room, asked),
+    inTheWay: inTheWay(room),
+  };
 }
 
-/** The same on one sensor: the frame's height, and what only hangs on it. */
+/** Tape and wall for one place of the entrance pupil. */
+interface Standing {
+  readonly tape: Quotient;
+  readonly wall: Solved;
+}
+
+/** A piece of the depths on one sensor. */
+export interface ScenePiece extends Scene {
+  readonly sharpFrom: readonly Quotient[];
+  readonly softUpTo: Quotient | null;
+  /** Conditions that no lens changes, those that always hold left out. */
+  readonly shared: readonly Solved[];
+  /** What they leave of the piece. */
+  readonly left: readonly Interval[];
+  /** Kept as they are asked for. */
+  readonly sharpAt: Map<number, readonly Solved[]>;
+  readonly standing: Map<number | undefined, Standing>;
+}
+
 export interface OnSensor extends Framed {
   readonly sensor: SensorSides;
-  readonly pieces: readonly (FramePiece & { readonly backdrop: readonly Solved[] })[];
+  readonly pieces: readonly ScenePiece[];
 }
 
+const cutting = (solved: readonly Solved[]): Solved[] =>
+  solved.filter(({ at }) => at !== everywhere);
+
 export function onSensor(of: Framed, camera: PlanCamera): OnSensor {
-  const sensor = sensorOf(camera, of.wanted);
-  const pieces = framePieces(of.wanted, sensor.width / sensor.height).map((piece) => ({
-    ...piece,
-    backdrop: backdropConditions({ ...of, ...piece, camera, sensor }),
-  }));
+  const { wanted, room, asked } = of;
+  const sensor = sensorOf(camera, wanted);
+  const { circleOfConfusion } = camera.format;
+  const pieces = framePieces(wanted, sensor.width / sensor.height).map((piece): ScenePiece => {
+    const scene: Scene = { ...piece, wanted, room, asked, sensor, circleOfConfusion };
+    const sharpFrom = sharpFNumbers(scene);
+    const softUpTo = softFNumber(scene);
+    const shared = cutting([
+      ...of.faces,
+      beforeAll(scene),
+      ...backdropConditions(scene),
+      ...sharpAndSoftConditions(sharpFrom, softUpTo),
+      ...room.obstacles
+        .filter(({ kind }) => kind === 'thing')
+        .map((thing) => obstacleInPicture(scene, thing)),
+    ]);
+    const left = all(shared, [piece.within]);
+    const kept = { sharpAt: new Map(), standing: new Map() };
+    return { ...scene, sharpFrom, softUpTo, shared, left, ...kept };
+  });
   return { ...of, sensor, pieces };
+}
+
+function standingAt(piece: ScenePiece, pupil: number | undefined): Standing {
+  const known = piece.standing.get(pupil);
+  if (known) return known;
+  const tape = tapeOf(piece, pupil);
+  const found = { tape, wall: wallCondition(piece.room, tape) };
+  piece.standing.set(pupil, found);
+  return found;
+}
+
+function sharpWith(piece: ScenePiece, smallest: number): readonly Solved[] {
+  const known = piece.sharpAt.get(smallest);
+  if (known) return known;
+  const found = cutting(sharpConditions(piece.sharpFrom, smallest));
+  piece.sharpAt.set(smallest, found);
+  return found;
 }
 
 /** What each condition leaves, on one piece of the depths. */
 export interface SolvedPiece {
-  readonly within: Interval;
+  readonly scene: ScenePiece;
   readonly reach: readonly Solved[];
-  readonly others: readonly Solved[];
+  /** What else hangs on the camera. */
+  readonly own: readonly Solved[];
 }
 
 export function solvePieces(of: OnSensor, camera: PlanCamera): SolvedPiece[] {
-  return of.pieces.map(({ backdrop, ...piece }) => {
-    const each: Case = { ...of, ...piece, camera };
-    const { reach, aperture } = lensConditions(each);
-    return {
-      within: piece.within,
-      reach,
-      others: [
-        ...of.faces,
-        beforeAll(each),
-        clearanceCondition(each),
-        wallCondition(each),
-        ...backdrop,
-        ...sharpnessConditions(each),
-        ...aperture,
-        ...obstacleConditions(each),
-      ],
-    };
+  const { lens } = camera;
+  const { behindCamera } = of.room;
+  return of.pieces.map((scene) => {
+    const { tape, wall } = standingAt(scene, lens.entrancePupil);
+    const each: Case = { ...scene, camera };
+    const { reach, aperture } = lensConditions(each, tape);
+    const own = [clearanceCondition(scene, tape, lens.length), wall, ...aperture];
+    own.push(...sharpWith(scene, Math.min(of.asked.fNumber[1], lens.smallest)));
+    for (const thing of of.inTheWay)
+      own.push(atCameraCondition(thing, tape, lens.length, behindCamera));
+    return { scene, reach, own };
   });
 }
 
-const all = (solved: readonly Solved[], start: readonly Interval[]): readonly Interval[] =>
-  solved.reduce((left, { at }) => (left.length === 0 ? left : both(at, left)), start);
+function all(solved: readonly Solved[], start: readonly Interval[]): readonly Interval[] {
+  let left = start;
+  for (let i = 0; i < solved.length && left.length > 0; i++)
+    left = both((solved[i] as Solved).at, left);
+  return left;
+}
 
 /** Depths that satisfy the lens alone, and everything. */
 export function allowed(pieces: readonly SolvedPiece[]): {
@@ -81,10 +152,11 @@ export function allowed(pieces: readonly SolvedPiece[]): {
 } {
   let reach: readonly Interval[] = [];
   let works: readonly Interval[] = [];
-  for (const piece of pieces) {
-    const reached = all(piece.reach, [piece.within]);
-    reach = either(reach, reached);
-    works = either(works, all(piece.others, reached));
+  for (const { scene, reach: lens, own } of pieces) {
+    const reached = all(lens, [scene.within]);
+    reach = pieces.length === 1 ? reached : either(reach, reached);
+    const here = all(own, both(reached, scene.left));
+    works = pieces.length === 1 ? here : either(works, here);
   }
   return { reach, works };
 }
@@ -97,42 +169,3 @@ export const spansOf = (intervals: readonly Interval[], height: number): Span[] 
     fromBy: fromBy ?? { name: 'clearance' },
     toBy: toBy ?? { name: 'wall-behind-camera' },
   }));
-
-/** What each condition by itself leaves, over all pieces; demands of one name hold together. */
-function singly(pieces: readonly SolvedPiece[]): Solved[] {
-  const found = new Map<string, Solved>();
-  for (const { within, reach, others } of pieces) {
-    const here = new Map<string, Solved>();
-    for (const { by, at } of [...reach, ...others]) {
-      const key = `${by.name} ${by.of ?? ''}`;
-      here.set(key, { by, at: both(at, here.get(key)?.at ?? [within]) });
-    }
-    for (const [key, { by, at }] of here)
-      found.set(key, { by, at: either(found.get(key)?.at ?? [], at) });
-  }
-  return [...found.values()];
-}
-
-/**
- * What stands in the way where nothing works: a condition that never holds, else the first two that never
- * hold together, else those that one after the other cut away the rest.
- */
-export function conflictOf(pieces: readonly SolvedPiece[]): Condition[] {
-  const conditions = singly(pieces);
-  const never = conditions.find(({ at }) => at.length === 0);
-  if (never) return [never.by];
-  for (const [i, x] of conditions.entries())
-    for (const y of conditions.slice(i + 1)) if (both(x.at, y.at).length === 0) return [x.by, y.by];
-  let left: readonly Interval[] = [{ from: NEAREST, to: FARTHEST, fromBy: null, toBy: null }];
-  const cut: Condition[] = [];
-  for (const { by, at } of conditions) {
-    const next = both(at, left);
-    if (next.length !== left.length || next.some((each, i) => !same(each, left[i]))) cut.push(by);
-    left = next;
-    if (left.length === 0) break;
-  }
-  return cut;
-}
-
-const same = (a: Interval, b: Interval | undefined): boolean =>
-  b !== undefined && a.from === b.from && a.to === b.to;

@@ -1,15 +1,8 @@
 /** Every framing with every camera: from where it works, what is set there, or what stands in the way. */
+import { conflictOf } from './conflict';
 import { recommendedDepth } from './recommend';
 import { settingAt } from './setting';
-import {
-  allowed,
-  conflictOf,
-  framed,
-  type OnSensor,
-  onSensor,
-  solvePieces,
-  spansOf,
-} from './solve';
+import { allowed, framed, type OnSensor, onSensor, solvePieces, spansOf } from './solve';
 import type { PlanCamera, PlanRequest, Verdict, Wanted } from './types';
 
 /** One framing with one camera. */
@@ -37,14 +30,16 @@ export const pairVerdict = (
 
 /** All pairs; what hangs on the framing or the sensor alone is solved once. */
 export function verdictsFor(request: PlanRequest): Verdict[] {
-  return request.wanted.flatMap((wanted) => {
+  const verdicts: Verdict[] = [];
+  for (const wanted of request.wanted) {
     const of = framed(request, wanted);
     const sensors = new Map<string, OnSensor>();
-    return request.cameras.map((camera) => {
+    for (const camera of request.cameras) {
       const { id } = camera.format;
       const known = sensors.get(id) ?? onSensor(of, camera);
       sensors.set(id, known);
-      return verdictFor(known, camera);
-    });
-  });
+      verdicts.push(verdictFor(known, camera));
+    }
+  }
+  return verdicts;
 }
