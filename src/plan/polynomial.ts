@@ -70,7 +70,10 @@ export function bracketed(f: (s: number) => number, from: number, to: number): n
   for (let i = 0; i < 200; i++) {
     const middle = (low + high) / 2;
     if (middle <= low || middle >= high) break;
-    if (f(middle) > 0 === rising) high = middle;
+    const value = f(middle);
+    // The same place for f and -f: a prime's two ends must meet.
+    if (value === 0) return middle;
+    if (value > 0 === rising) high = middle;
     else low = middle;
   }
   return (low + high) / 2;

@@ -32,16 +32,27 @@ function inside(outline: Outline, [x, z]: readonly [number, number]): boolean {
   return sides.every((side) => side >= 0) || sides.every((side) => side <= 0);
 }
 
-/** Points of an outline's boundary and of its middle line, near enough together for a test. */
-function pointsOf(outline: Outline): (readonly [number, number])[] {
-  const steps = 120;
-  return outline.flatMap(([x1, z1], i) => {
+const STEPS = 120;
+
+/**
+ * Points of an outline's boundary, and of where the backdrop cuts it, near enough together for a test: the field
+ * widens and deepens away from the lens, so that what shows of a thing shows up to one of these.
+ */
+function pointsOf(outline: Outline, backdrop: number): (readonly [number, number])[] {
+  const boundary = outline.flatMap(([x1, z1], i) => {
     const [x2, z2] = outline[(i + 1) % outline.length] as readonly [number, number];
-    return Array.from({ length: steps }, (_, j): readonly [number, number] => {
-      const t = j / steps;
+    return Array.from({ length: STEPS }, (_, j): readonly [number, number] => {
+      const t = j / STEPS;
       return [x1 + t * (x2 - x1), z1 + t * (z2 - z1)];
     });
   });
+  const across = boundary.map(([x]) => x);
+  const [least, most] = [Math.min(...across), Math.max(...across)];
+  const cut = Array.from(
+    { length: 2 * STEPS },
+    (_, j) => [least + ((most - least) * j) / (2 * STEPS), backdrop] as const,
+  );
+  return [...boundary, ...cut.filter((point) => inside(outline, point))];
 }
 
 /** The outline grown about its middle. */
@@ -161,7 +172,7 @@ export function holdsAt(
     if (overlaps(obstacle.outline, body)) return false;
     if (obstacle.kind === 'door') continue;
     const seen = (outline: Outline) =>
-      pointsOf(outline).some(([x, z]) => {
+      pointsOf(outline, -room.backdrop.behind).some(([x, z]) => {
         if (z >= s || z < -room.backdrop.behind) return false;
         const forward = s - z;
         const { left, right, bottom } = drawn.frustum;
