@@ -27,9 +27,8 @@ export interface Scene extends FramePiece {
   readonly circleOfConfusion: number;
 }
 
-/** The same with what an aperture must do there, and a camera. */
+/** The same with what an aperture must do there. */
 export interface Case extends Scene {
-  readonly camera: PlanCamera;
   /** f-numbers from which each part that is asked for is sharp. */
   readonly sharpFrom: readonly Quotient[];
   /** The largest f-number at which the backdrop is as soft as asked; null where that is not asked. */

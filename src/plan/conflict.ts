@@ -1,27 +1,20 @@
 /** What stands in the way of a pair that nothing works for. */
 import type { Solved } from './conditions';
 import { both, either, everywhere, type Interval } from './intervals';
-import type { SolvedPiece } from './solve';
+import { merged, type SolvedPiece } from './solve';
 import type { Condition } from './types';
 
-/** On one piece, what each condition by itself leaves; demands of one name hold together. */
-function onPiece({ scene, reach, own }: SolvedPiece): Solved[] {
-  const found: Solved[] = [];
-  for (const list of [reach, own, scene.shared])
-    for (const { by, at } of list) {
-      if (at === everywhere) continue;
-      const i = found.findIndex((one) => one.by.name === by.name && one.by.of === by.of);
-      if (i < 0) found.push({ by, at: both(at, [scene.within]) });
-      else found[i] = { by, at: both(at, (found[i] as Solved).at) };
-    }
-  return found;
+/** On one piece, what each condition by itself leaves; a frame of one height has no other piece. */
+function onPiece({ scene, reach, own }: SolvedPiece, isOnly: boolean): Solved[] {
+  const found = [...merged([...reach, ...own]), ...scene.shared];
+  return isOnly ? found : found.map(({ by, at }) => ({ by, at: both(at, [scene.within]) }));
 }
 
 /** The same over all pieces: where a condition cuts nothing from a piece, that is left whole. */
 function singly(pieces: readonly SolvedPiece[]): Solved[] {
   const [first] = pieces;
-  if (first && pieces.length === 1) return onPiece(first);
-  const solved = pieces.map(onPiece);
+  if (first && pieces.length === 1) return onPiece(first, true);
+  const solved = pieces.map((piece) => onPiece(piece, false));
   const named = new Map<string, Condition>();
   for (const { by } of solved.flat()) named.set(`${by.name} ${by.of ?? ''}`, by);
   return [...named.values()].map((by) => ({

@@ -32,6 +32,7 @@ export const everywhere: readonly Interval[] = [
 export function both(a: readonly Interval[], b: readonly Interval[]): readonly Interval[] {
   if (b === everywhere) return a;
   if (a === everywhere) return b;
+  if (a.length === 0 || b.length === 0) return [];
   const out: Interval[] = [];
   let i = 0;
   let j = 0;
@@ -49,6 +50,8 @@ export function both(a: readonly Interval[], b: readonly Interval[]): readonly I
 
 /** What lies in either; intervals that touch become one. */
 export function either(a: readonly Interval[], b: readonly Interval[]): readonly Interval[] {
+  if (b.length === 0 && a.length <= 1) return a;
+  if (a.length === 0 && b.length <= 1) return b;
   const out: Interval[] = [];
   for (const next of [...a, ...b].sort((x, y) => x.from - y.from || x.to - y.to)) {
     const last = out.at(-1);

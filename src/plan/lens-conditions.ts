@@ -9,9 +9,9 @@ import { nearestRatio, zoomPower } from '../optics/real-lens';
 import type { Lens } from '../optics/types';
 import type { Case, Quotient, Scene, Solved } from './conditions';
 import { both, either, everywhere, type Interval, where, whereProduct } from './intervals';
-import { constant, less, linear, type Polynomial, product, times } from './polynomial';
+import { constant, less, lessTimes, linear, type Polynomial, product, times } from './polynomial';
 import { frameAndSensor } from './sharpness';
-import type { Condition } from './types';
+import type { Condition, PlanCamera } from './types';
 
 const S: Polynomial = [0, 1];
 
@@ -27,16 +27,15 @@ interface MarkPiece extends Quotient {
   readonly within: readonly Interval[];
 }
 
-function markPieces(each: Case, tape: Quotient): MarkPiece[] {
-  const { lens } = each.camera;
+function markPieces(each: Scene, lens: Lens, tape: Quotient): MarkPiece[] {
   const ratio = nearestRatio(lens);
   const acting = product(times(each.lower, each.sensor.height), S);
   const whole = frameAndSensor(each);
   if (ratio === 1) return [{ within: everywhere, over: acting, under: whole }];
   const [, nearest] = lens.nearestFocus;
   const lost = (1 - ratio) * nearest;
-  const farther = less(tape.over, times(tape.under, nearest));
-  const breathing = less(tape.over, times(tape.under, lost));
+  const farther = lessTimes(tape.over, nearest, tape.under);
+  const breathing = lessTimes(tape.over, lost, tape.under);
   return [
     {
       within: where(farther, null),
@@ -53,7 +52,13 @@ function markPieces(each: Case, tape: Quotient): MarkPiece[] {
 function markAgainst(pieces: readonly MarkPiece[], mark: number, sign: 1 | -1, by: Condition) {
   return pieces.reduce<readonly Interval[]>(
     (out, { within, over, under }) =>
-      either(out, both(where(times(less(over, times(under, mark)), sign), by), within)),
+      either(
+        out,
+        both(
+          where(sign > 0 ? lessTimes(over, mark, under) : less(times(under, mark), over), by),
+          within,
+        ),
+      ),
     [],
   );
 }
@@ -99,11 +104,11 @@ const SOFTNESS: Condition = { name: 'softness' };
 /** A lens's reach: its marks and its nearest focus, then what its widest aperture allows. */
 export function lensConditions(
   each: Case,
+  { lens, marks }: PlanCamera,
   tape: Quotient,
 ): { reach: Solved[]; aperture: Solved[] } {
-  const { lens } = each.camera;
-  const pieces = markPieces(each, tape);
-  const [least, most] = each.camera.marks ?? lens.focal;
+  const pieces = markPieces(each, lens, tape);
+  const [least, most] = marks ?? lens.focal;
   const long = markAgainst(pieces, least, 1, SHORTEST);
   const short = markAgainst(pieces, most, -1, LONGEST);
   const marked = both(long, short);
@@ -111,7 +116,7 @@ export function lensConditions(
   const [near] = lens.nearestFocus;
   const focused =
     nearPower === 0
-      ? where(less(tape.over, times(tape.under, near)), NEAREST_FOCUS)
+      ? where(lessTimes(tape.over, near, tape.under), NEAREST_FOCUS)
       : againstPower(withinMarks(pieces, marked), tape, lens, near, nearPower, NEAREST_FOCUS);
   return {
     reach: [
@@ -119,7 +124,7 @@ export function lensConditions(
       { by: LONGEST, at: short },
       { by: NEAREST_FOCUS, at: focused },
     ],
-    aperture: apertureConditions(each, pieces, marked),
+    aperture: apertureConditions(each, lens, pieces, marked),
   };
 }
 
@@ -130,10 +135,10 @@ const withinMarks = (pieces: readonly MarkPiece[], marked: readonly Interval[]):
 /** The widest aperture is one that is allowed, and opens as far as softness asks. */
 function apertureConditions(
   each: Case,
+  lens: Lens,
   pieces: readonly MarkPiece[],
   marked: readonly Interval[],
 ): Solved[] {
-  const { lens } = each.camera;
   const [most, least] = [each.asked.fNumber[1], each.asked.fNumber[0]];
   const smallest = Math.min(most, lens.smallest);
   const power = zoomPower(lens, lens.widest);
@@ -151,12 +156,12 @@ function apertureConditions(
   const found: Solved[] = [{ by: APERTURE, at: allowed() }];
   const soft = each.softUpTo;
   if (soft !== null) {
-    found.push({ by: SOFTNESS, at: where(less(soft.over, times(soft.under, least)), SOFTNESS) });
+    found.push({ by: SOFTNESS, at: where(lessTimes(soft.over, least, soft.under), SOFTNESS) });
     found.push({
       by: SOFTNESS,
       at:
         power === 0
-          ? where(less(soft.over, times(soft.under, widest)), SOFTNESS)
+          ? where(lessTimes(soft.over, widest, soft.under), SOFTNESS)
           : againstPower(withinMarks(pieces, marked), soft, lens, widest, power, SOFTNESS),
     });
   }

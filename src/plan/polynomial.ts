@@ -25,6 +25,13 @@ export function less(p: Polynomial, q: Polynomial): Polynomial {
   return out;
 }
 
+/** p - factor q */
+export function lessTimes(p: Polynomial, factor: number, q: Polynomial): Polynomial {
+  const out: number[] = [];
+  for (let i = 0; i < p.length || i < q.length; i++) out.push((p[i] ?? 0) - factor * (q[i] ?? 0));
+  return out;
+}
+
 export function product(p: Polynomial, q: Polynomial): Polynomial {
   const out: number[] = [];
   for (let i = 0; i < p.length + q.length - 1; i++) out.push(0);

@@ -1,7 +1,7 @@
 /** What the room leaves: backdrop and ceiling round the frame, walls and things round the camera. */
 import { PHOTOGRAPHER_WIDTH, type Quotient, type Scene, type Solved } from './conditions';
 import { both, either, everywhere, type Interval, where } from './intervals';
-import { less, linear, type Polynomial, product, sum, times } from './polynomial';
+import { less, lessTimes, linear, type Polynomial, product, sum, times } from './polynomial';
 import type { Condition, PlanObstacle, PlanRoom } from './types';
 
 const S: Polynomial = [0, 1];
@@ -51,7 +51,7 @@ export function clearanceCondition(each: Scene, tape: Quotient, lensLength: numb
   const by: Condition = { name: 'clearance' };
   const nearest = Math.max(...each.wanted.people.map(({ noseTip: [, , z] }) => z));
   const needed = nearest + (each.asked.clearance ?? 0) + lensLength;
-  return { by, at: where(less(tape.over, times(tape.under, needed)), by) };
+  return { by, at: where(lessTimes(tape.over, needed, tape.under), by) };
 }
 
 /** The photographer's back, shoulders across, stays inside every wall. */
@@ -112,7 +112,7 @@ export function atCameraCondition(
   lensLength: number,
   behindCamera: number,
 ): Solved {
-  const beyond = where(less(tape.over, times(tape.under, far + lensLength)), by);
+  const beyond = where(lessTimes(tape.over, far + lensLength, tape.under), by);
   const before = where(sum(times(tape.over, -1), times(tape.under, near - behindCamera)), by);
   return { by, at: either(before, beyond) };
 }

@@ -33,14 +33,13 @@ const within = (value: number, least: number, most: number): number =>
 /** The marked aperture nearest to the usual one between two limits; a limit itself where none lies between. */
 export function markedFNumber(least: number, most: number): number {
   const wanted = within(USUAL_F_NUMBER, least, most);
-  const marked = F_NUMBERS.filter(
-    (each) => each >= least * (1 - ROUNDING) && each <= most * (1 + ROUNDING),
-  );
-  return marked.reduce<number>(
-    (best, each) =>
-      Math.abs(Math.log(each / wanted)) < Math.abs(Math.log(best / wanted)) ? each : best,
-    marked[0] ?? wanted,
-  );
+  const stops = (value: number) => Math.abs(Math.log(value / wanted));
+  let best: number | null = null;
+  for (const each of F_NUMBERS) {
+    if (each < least * (1 - ROUNDING) || each > most * (1 + ROUNDING)) continue;
+    if (best === null || stops(each) < stops(best)) best = each;
+  }
+  return best ?? wanted;
 }
 
 /** Sizes of nose tip over ear less 1, the larger of both ears. */
@@ -48,9 +47,8 @@ function gainOf({ eyes, noseTip, ears }: PlanPerson, camera: Vec3): number {
   const position = minus(camera, eyes);
   const distance = metres(Math.hypot(...position));
   const before = (p: Vec3) => or(depthBefore(minus(p, eyes), position), metres(Number.NaN));
-  return Math.max(
-    ...ears.map((ear) => or(gain(distance, before(noseTip), before(ear)), Number.NaN)),
-  );
+  const nose = before(noseTip);
+  return Math.max(...ears.map((ear) => or(gain(distance, nose, before(ear)), Number.NaN)));
 }
 
 /** The largest of anybody's nose-to-ear gains, seen from a place. */

@@ -54,10 +54,8 @@ interface Standing {
 }
 
 /** A piece of the depths on one sensor. */
-export interface ScenePiece extends Scene {
-  readonly sharpFrom: readonly Quotient[];
-  readonly softUpTo: Quotient | null;
-  /** Conditions that no lens changes, those that always hold left out. */
+export interface ScenePiece extends Case {
+  /** Conditions that no lens changes, each name once, those that always hold left out. */
   readonly shared: readonly Solved[];
   /** What they leave of the piece. */
   readonly left: readonly Interval[];
@@ -71,8 +69,17 @@ export interface OnSensor extends Framed {
   readonly pieces: readonly ScenePiece[];
 }
 
-const cutting = (solved: readonly Solved[]): Solved[] =>
-  solved.filter(({ at }) => at !== everywhere);
+/** Demands of one name as one condition; those that always hold left out. */
+export function merged(solved: readonly Solved[]): Solved[] {
+  const found: Solved[] = [];
+  for (const { by, at } of solved) {
+    if (at === everywhere) continue;
+    const i = found.findIndex((one) => one.by.name === by.name && one.by.of === by.of);
+    if (i < 0) found.push({ by, at });
+    else found[i] = { by, at: both(at, (found[i] as Solved).at) };
+  }
+  return found;
+}
 
 export function onSensor(of: Framed, camera: PlanCamera): OnSensor {
   const { wanted, room, asked } = of;
@@ -82,7 +89,7 @@ export function onSensor(of: Framed, camera: PlanCamera): OnSensor {
     const scene: Scene = { ...piece, wanted, room, asked, sensor, circleOfConfusion };
     const sharpFrom = sharpFNumbers(scene);
     const softUpTo = softFNumber(scene);
-    const shared = cutting([
+    const shared = merged([
       ...of.faces,
       beforeAll(scene),
       ...backdropConditions(scene),
@@ -110,7 +117,7 @@ function standingAt(piece: ScenePiece, pupil: number | undefined): Standing {
 function sharpWith(piece: ScenePiece, smallest: number): readonly Solved[] {
   const known = piece.sharpAt.get(smallest);
   if (known) return known;
-  const found = cutting(sharpConditions(piece.sharpFrom, smallest));
+  const found = merged(sharpConditions(piece.sharpFrom, smallest));
   piece.sharpAt.set(smallest, found);
   return found;
 }
@@ -128,8 +135,7 @@ export function solvePieces(of: OnSensor, camera: PlanCamera): SolvedPiece[] {
   const { behindCamera } = of.room;
   return of.pieces.map((scene) => {
     const { tape, wall } = standingAt(scene, lens.entrancePupil);
-    const each: Case = { ...scene, camera };
-    const { reach, aperture } = lensConditions(each, tape);
+    const { reach, aperture } = lensConditions(scene, camera, tape);
     const own = [clearanceCondition(scene, tape, lens.length), wall, ...aperture];
     own.push(...sharpWith(scene, Math.min(of.asked.fNumber[1], lens.smallest)));
     for (const thing of of.inTheWay)

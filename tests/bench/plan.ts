@@ -113,7 +113,7 @@ export async function planLines(): Promise<Line[]> {
     {
       name: `plan of ${pairs} pairs`,
       ratio: await compareCost(() => solvePlan(asked), plain, 9),
-      sides: `${LENSES} lenses, ${FRAMINGS.length} framings, ${SITTERS} sitters solved, settings and one standpoint included / one depth of each pair asked point by point`,
+      sides: `${LENSES} lenses x ${FRAMINGS.length} framings x ${SITTERS} sitters: intervals, settings, one standpoint / one depth of each asked once`,
     },
   ];
 }
