@@ -1,17 +1,19 @@
 import './plan.css';
-import { Suspense, useMemo } from 'react';
+import { Suspense, useMemo, useState } from 'react';
 import type { Cast } from '../../session/cast';
 import { planRequest } from '../../session/plan-request';
 import type { Unavailable } from '../../stage';
 import { showPictures } from '../compare/shown';
 import { Openings } from '../controls/Openings';
+import { Do } from '../controls/words';
 import { useWorkbench } from '../state/workbench';
+import { cards } from '../words/cards.en';
 import { plan as said } from '../words/plan.en';
 import { AskedSentence } from './AskedSentence';
 import { Chart } from './Chart';
 import { Chosen } from './Chosen';
 import { Drawings } from './Drawings';
-import { KitPanel, People, Things, WantedPictures } from './onDemand';
+import { Cards, KitPanel, People, Things, WantedPictures } from './onDemand';
 import { RoomSentence } from './RoomSentence';
 import { usePlanned } from './usePlanned';
 import { WhatWorks } from './WhatWorks';
@@ -25,6 +27,7 @@ export default function Plan(props: {
   const { cast } = props;
   const request = useMemo(() => planRequest(session, models), [session, models]);
   const { request: answered, planned, isWorking } = usePlanned(request);
+  const [showsCards, setShowsCards] = useState(false);
   const pictures = useMemo(
     () => showPictures(session, models, cast, null),
     [session, models, cast],
@@ -64,6 +67,16 @@ export default function Plan(props: {
         </Suspense>
       </div>
       {answered && planned && <Chart pictures={pictures} request={answered} planned={planned} />}
+      {answered && planned && (
+        <section className="plan-cards plan-wide" aria-label={cards.title}>
+          <Do aria-expanded={showsCards} onPress={() => setShowsCards(!showsCards)}>
+            {cards.open}
+          </Do>
+          <Suspense fallback={null}>
+            {showsCards && <Cards request={answered} planned={planned} />}
+          </Suspense>
+        </section>
+      )}
     </main>
   );
 }

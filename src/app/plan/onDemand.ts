@@ -1,6 +1,7 @@
 /** What of the plan is seen only once it is opened. */
 import { lazy } from 'react';
 
+export const Cards = lazy(() => import('./Cards'));
 export const KitPanel = lazy(() => import('./KitPanel'));
 export const People = lazy(() => import('../people/People'));
 export const Things = lazy(() => import('./Things'));
