@@ -4,6 +4,9 @@ import { clamp, LIMITS } from './limits';
 export const LAMPS = ['key', 'fill', 'hair', 'background'] as const;
 export type LampName = (typeof LAMPS)[number];
 
+/** Those that stand about the sitter; the background light is a pool on the backdrop. */
+export const STANDS = ['key', 'fill', 'hair'] as const satisfies readonly LampName[];
+
 /** Angles in radians as seen from the sitter's eyes. */
 export interface LampSetting {
   /** About the vertical, from the front, positive to the picture's left; pi is straight behind. */
@@ -52,8 +55,8 @@ const DEGREE = Math.PI / 180;
 
 /** The usual places, by eye: fill and hair light on the side away from a key at the picture's left. */
 export const USUAL_LIGHT: Light = {
-  key: { azimuth: 38 * DEGREE, elevation: 34 * DEGREE, strength: 1, distance: 2.2, size: 0.66 },
-  fill: { azimuth: -40 * DEGREE, elevation: 12 * DEGREE, strength: 1, distance: 3.7, size: 2.96 },
-  hair: { azimuth: -148 * DEGREE, elevation: 36 * DEGREE, strength: 1, distance: 2.1, size: 0.42 },
+  key: { azimuth: 38 * DEGREE, elevation: 34 * DEGREE, strength: 1, distance: 1.6, size: 0.48 },
+  fill: { azimuth: -40 * DEGREE, elevation: 12 * DEGREE, strength: 1, distance: 1.7, size: 1.36 },
+  hair: { azimuth: -148 * DEGREE, elevation: 36 * DEGREE, strength: 1, distance: 1.3, size: 0.26 },
   background: { azimuth: 0, elevation: -4 * DEGREE, strength: 1, distance: 1.4, size: 1.12 },
 };

@@ -231,8 +231,8 @@ it('a light is carried over the floor at its height, and up and down over its pl
   expect(place.x).toBeCloseTo(-2, 12);
   expect(place.y).toBeCloseTo(before.y, 12);
   expect(place.z).toBeCloseTo(1, 12);
-  // 0.66 m wide 2.55 m away: as soft as 0.66 / 2.55.
-  expect(softnessOf(over.after.light.key)).toBeCloseTo(0.66 / Math.hypot(2, before.y, 1), 12);
+  // 0.48 m wide 2.41 m away: as soft as 0.48 / 2.41.
+  expect(softnessOf(over.after.light.key)).toBeCloseTo(0.48 / Math.hypot(2, before.y, 1), 12);
   const up = lampPlace(doing(demo, actions.moveLamp, { lamp: 'key', y: 2 }).after.light.key);
   expect(up.x).toBeCloseTo(before.x, 12);
   expect(up.y).toBeCloseTo(2, 12);

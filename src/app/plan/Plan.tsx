@@ -13,7 +13,7 @@ import { AskedSentence } from './AskedSentence';
 import { Chart } from './Chart';
 import { Chosen } from './Chosen';
 import { Drawings } from './Drawings';
-import { Cards, KitPanel, People, Things, WantedPictures } from './onDemand';
+import { Cards, KitPanel, LightStands, People, Things, WantedPictures } from './onDemand';
 import { RoomSentence } from './RoomSentence';
 import { usePlanned } from './usePlanned';
 import { WhatWorks } from './WhatWorks';
@@ -43,6 +43,10 @@ export default function Plan(props: {
             { name: said.parts.wanted, content: <WantedPictures request={request} /> },
             { name: said.parts.kit, content: <KitPanel /> },
             { name: said.parts.things, content: <Things /> },
+            {
+              name: said.parts.lights,
+              content: <LightStands pictures={pictures} request={request} />,
+            },
             { name: said.parts.people, content: <People /> },
           ]}
         />

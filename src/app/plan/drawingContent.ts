@@ -3,13 +3,12 @@ import { figureOf, type PlanContent, type PlanFigure, type ProfileOutline } from
 import { dimensionsOf } from '../../models/framing';
 import type { Models } from '../../models/types';
 import { depthOfField } from '../../optics/focus';
-import { shadesLight, standInPicture } from '../../plan/lights';
 import { toFloor } from '../../plan/room';
 import { axisOf } from '../../plan/run';
 import type { PlanRequest, PlanRoom } from '../../plan/types';
 import { runOf } from '../../session/kit';
 import { known } from '../../session/known';
-import { LAMPS, type LampName, lampPlace } from '../../session/light';
+import { type LampName, lampPlace, STANDS } from '../../session/light';
 import { LIMITS } from '../../session/limits';
 import { personDimensions, personOf } from '../../session/person';
 import { groupSteps, shownWanted } from '../../session/plan-shown';
@@ -18,11 +17,15 @@ import { UPRIGHT } from '../../sitter/types';
 import { focusMarks } from '../compare/focusMarks';
 import type { Shown } from '../compare/shown';
 import { words } from '../words';
+import { standsIn } from './standsIn';
 
 type Pictures = PlanContent['pictures'];
 
+/** A lens keeps so far from floor and ceiling, metres. By eye. */
+const LEAST_LENS = 0.1;
+
 /** What a picture's camera may do along the axis, with the reason at a limit. */
-function pictureOf(shown: Shown, session: Session): Pictures[number] {
+function pictureOf(shown: Shown, session: Session, eyeHeight: number): Pictures[number] {
   const { resolved, letter } = shown;
   const { cameraWall } = runOf(session.room);
   const { focal, fNumber, focusDistance, tapeDistance, format, camera, limits } = resolved;
@@ -44,6 +47,10 @@ function pictureOf(shown: Shown, session: Session): Pictures[number] {
       min: LIMITS.standpoint.least,
       max: Math.max(cameraWall, resolved.standpoint),
       reason: passed && reasons[passed.reason as keyof typeof reasons],
+    },
+    lift: {
+      min: Math.max(LEAST_LENS, eyeHeight + LIMITS.cameraHeight.least),
+      max: Math.min(session.room.ceiling - LEAST_LENS, eyeHeight + LIMITS.cameraHeight.most),
     },
   };
 }
@@ -86,6 +93,19 @@ function figures(
   });
 }
 
+/** The raised floor under each row that stands on a step. */
+function stepsUnder(
+  group: NonNullable<Session['plan']['group']>,
+  people: PlanRequest['wanted'][number]['people'],
+): PlanContent['steps'] {
+  return groupSteps(group).flatMap((height, row) => {
+    const depths = people.filter((person) => person.row === row).map(({ eyes: [, , z] }) => z);
+    if (height === 0 || depths.length === 0) return [];
+    const half = group.rowSpacing / 2;
+    return [{ from: Math.min(...depths) - half, to: Math.max(...depths) + half, height }];
+  });
+}
+
 function lights(
   session: Session,
   pictures: readonly Shown[],
@@ -93,7 +113,7 @@ function lights(
   name: (lamp: LampName) => string,
 ): PlanContent['lights'] {
   const place = toFloor(session.room);
-  return LAMPS.filter((lamp) => session.light[lamp].strength > 0).map((lamp) => {
+  return STANDS.filter((lamp) => session.light[lamp].strength > 0).map((lamp) => {
     const setting = session.light[lamp];
     const { x, y, z } = lampPlace(setting);
     const stand = { at: [x, y, z] as const, size: setting.size };
@@ -105,23 +125,7 @@ function lights(
       y: floorY,
       height: y - room.floor,
       size: setting.size,
-      inPicture: pictures
-        .filter(({ resolved }) => standInPicture(resolved.camera, stand, room))
-        .map(({ letter }) => letter),
-      shadedBy: pictures
-        .filter(({ resolved: { camera, focusDistance, tapeDistance, lens } }) => {
-          const sensor = camera.position[2] + tapeDistance - focusDistance;
-          return shadesLight(
-            stand,
-            {
-              front: sensor - (lens?.length ?? 0),
-              back: sensor + room.behindCamera,
-              lensHeight: camera.position[1] - room.floor,
-            },
-            room,
-          );
-        })
-        .map(({ letter }) => letter),
+      ...standsIn(stand, pictures, room),
       move: [
         { min: 0, max: session.room.length },
         { min: 0, max: session.room.width },
@@ -149,8 +153,8 @@ export function drawingContent(
     room,
     eyeHeight: -around.floor,
     people: figures(session, request, models, profile),
-    steps: [],
-    pictures: pictures.map((shown) => pictureOf(shown, session)),
+    steps: wanted?.isGroup && plan.group ? stepsUnder(plan.group, wanted.people) : [],
+    pictures: pictures.map((shown) => pictureOf(shown, session, -around.floor)),
     chosen: plan.picture,
     focus: focusMarks(pictures),
     lights: lights(session, pictures, around, lampName),
