@@ -46,11 +46,20 @@ export function backdropConditions(each: Scene): Solved[] {
   ];
 }
 
-/** Lens front at least so far before every nose; the sensor stands at the tape's reading. */
+/**
+ * Lens front before every nose and at least so far from each; the sensor stands at the tape's reading. The way to a
+ * nose off the axis is longer than along it: before^2 + aside^2 >= clearance^2.
+ */
 export function clearanceCondition(each: Scene, tape: Quotient, lensLength: number): Solved {
   const by: Condition = { name: 'clearance' };
-  const nearest = Math.max(...each.wanted.people.map(({ noseTip: [, , z] }) => z));
-  const needed = nearest + (each.asked.clearance ?? 0) + lensLength;
+  const { wanted, asked } = each;
+  const least = (asked.clearance ?? 0) ** 2;
+  let needed = Number.NEGATIVE_INFINITY;
+  for (const { noseTip } of wanted.people) {
+    const [x, y, z] = noseTip;
+    const before = Math.sqrt(Math.max(0, least - x * x - (y - wanted.cameraHeight) ** 2));
+    needed = Math.max(needed, z + before + lensLength);
+  }
   return { by, at: where(lessTimes(tape.over, needed, tape.under), by) };
 }
 

@@ -55,6 +55,15 @@ function gainOf({ eyes, noseTip, ears }: PlanPerson, camera: Vec3): number {
 export const noseGainFrom = (people: readonly PlanPerson[], camera: Vec3): number =>
   Math.max(...people.map((person) => gainOf(person, camera)));
 
+/** The least way from the lens's front to a nose, negative where it would pass one (readings/measures). */
+const clearanceFrom = (people: readonly PlanPerson[], front: Vec3): number =>
+  Math.min(
+    ...people.map(({ noseTip }) => {
+      const gap = Math.hypot(...minus(front, noseTip));
+      return front[2] < noseTip[2] ? -gap : gap;
+    }),
+  );
+
 /** Least and largest f-number that the pair may use at a depth. */
 function apertures(
   { asked, sharpFrom, softUpTo }: ScenePiece,
@@ -114,7 +123,7 @@ export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Sett
     sharp: sharp.ok ? [sharp.value.near, sharp.value.far] : [Number.NaN, Number.NaN],
     noseGain: noseGainFrom(people, position),
     toWall: room.wallBehindCamera - toEyes,
-    noseClearance: toEyes - lens.length - Math.max(...people.map(({ noseTip: [, , z] }) => z)),
+    noseClearance: clearanceFrom(people, [0, height, toEyes - lens.length]),
     backdropUsed: {
       width: (frameWidth * (depth + behind)) / depth,
       top: drawnTop - room.floor,

@@ -81,7 +81,8 @@ export interface Wanted {
   readonly eyesAcross: number;
   /**
    * Frame height at the first person's eye plane: a fixed one, or `null` for a group, whose frame grows
-   * until everybody is in it with `margin` (a share of the frame's width) at each side.
+   * until everybody is in it, from crown to chin and as broad as they are, with `margin` (a share of the
+   * frame's width) at each side; the places of the eyes above leave room for the chest.
    */
   readonly frameHeight: number | null;
   readonly margin: number;
@@ -113,7 +114,7 @@ export interface Asked {
   readonly fNumber: readonly [widest: number, smallest: number];
   /** Least blur disc of the backdrop as a share of the picture's height. */
   readonly softness: number | null;
-  /** The backdrop shows at least this much beyond the frame at each side; null: it need not fill it. */
+  /** The backdrop shows at least this much beyond the frame at each side, metres on it; null: it need not fill it. */
   readonly backdropMargin: number | null;
 }
 

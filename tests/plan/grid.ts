@@ -139,8 +139,11 @@ export function holdsAt(
     return false;
   if (h < room.floor + 0.1 || h > room.ceiling - 0.1 || Math.abs(h) > 0.9 * d) return false;
 
-  const nose = Math.max(...people.map(({ noseTip: [, , z] }) => z));
-  if (tape - lens.length - nose < (asked.clearance ?? 0)) return false;
+  const front: Vec3 = [0, h, tape - lens.length];
+  for (const { noseTip } of people) {
+    if (front[2] < noseTip[2]) return false;
+    if (Math.hypot(...from(front, noseTip)) < (asked.clearance ?? 0)) return false;
+  }
   for (const shoulder of [-0.3, 0.3])
     if (!inside(room.walls, [shoulder, tape + room.behindCamera])) return false;
 
