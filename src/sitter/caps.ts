@@ -1,4 +1,5 @@
 /** Closes the open end of the skin under the clothes. */
+import { areaNormals } from './normals';
 import type { SculptureMesh } from './sculpture';
 
 /** Directed edges that one triangle alone has, from vertex to vertex. */
@@ -48,7 +49,8 @@ const grown = <T extends Float32Array | Uint8Array>(list: T, each: number, like:
 
 /**
  * The longest ring filled from one new vertex below its middle, as low as the ring's lowest, so that the
- * end lies under everything that is seen. The new vertex is the last one.
+ * end lies under everything that is seen. The new vertex is the last one. The ring's normals turn to where
+ * the triangles on both its sides face, since skin and filling meet there in one vertex.
  */
 export function closedBelow(mesh: SculptureMesh): SculptureMesh {
   const longest = (indices: Uint32Array): number[] =>
@@ -67,11 +69,18 @@ export function closedBelow(mesh: SculptureMesh): SculptureMesh {
   positions.set([mean(0), low, mean(2)], 3 * tip);
   const normals = grown(mesh.normals, 3, like);
   normals.set([0, -1, 0], 3 * tip);
+  const indices = joined(mesh.indices, cap(ring));
+  const facing = areaNormals(positions, indices);
+  for (const v of ring) {
+    const [x, y, z] = facing.subarray(3 * v, 3 * v + 3) as unknown as [number, number, number];
+    const length = Math.hypot(x, y, z);
+    if (length > 0) normals.set([x / length, y / length, z / length], 3 * v);
+  }
   return {
     ...mesh,
     positions,
     normals,
-    indices: joined(mesh.indices, cap(ring)),
+    indices,
     ...(mesh.coarse && { coarse: joined(mesh.coarse, cap(longest(mesh.coarse))) }),
     openness: grown(mesh.openness, 1, like),
     regions: grown(mesh.regions, 1, like),

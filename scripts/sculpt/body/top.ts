@@ -72,7 +72,10 @@ export interface Cut {
   readonly fall: Field;
 }
 
-/** Blend of skin and trunk under the cloth; a quarter of it is air where the two agree, mm. */
+/**
+ * Blend of skin and trunk under the cloth; a quarter of it is air where the two agree, mm. Over the
+ * collar bones only: at the shoulder's point the cloth lies on the body, where the survey measured it.
+ */
 const AIR = 7;
 
 /** What cloth near the neck lies on: the skin, its pit and the hollows over the collar bones bridged. */
@@ -99,7 +102,8 @@ export function underNeck(f: Figure): Field {
     let bare = smoothMin(skin(x, y, z), capsule(x, y, z, bridge[0], bridge[1]), 12);
     bare = smoothMin(bare, capsule(softAbs(x), y, z, strap[0], strap[1]), 10);
     // Fades where the cloth leaves the skin, so that body and neck agree there.
-    const air = 0.4 + AIR * step(notch - 145, notch - 75, y);
+    const inward = step(f.acromion[0] - 10, f.acromion[0] - 50, Math.abs(x));
+    const air = 0.4 + AIR * step(notch - 145, notch - 75, y) * inward;
     return smoothMin(bare, filled(x, y, z), air);
   };
 }
