@@ -45,3 +45,6 @@ export const PHOTOGRAPHER_WIDTH = 0.6;
 
 /** A camera higher or lower than this share of its standpoint distance sees crown or chin, not a face. */
 export const GREATEST_HEIGHT = 0.9;
+
+/** Room beside the outermost of several people, a share of the frame's width at each side: by eye. */
+export const PEOPLE_MARGIN = 0.05;

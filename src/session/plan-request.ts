@@ -1,6 +1,7 @@
 /** A session and the models -> what the plan is asked. Pure and cheap; equal sessions get the same object. */
 import type { Models } from '../models/types';
 import { sensorSides } from '../optics/framing';
+import { PEOPLE_MARGIN } from '../plan/conditions';
 import { planRoom } from '../plan/room';
 import type { PlanPerson, PlanRequest, Wanted } from '../plan/types';
 import { wantedCompany } from './company';
@@ -12,8 +13,6 @@ import { cameraId, planCameras } from './plan-camera';
 import { gathered, movedTo, standing } from './plan-people';
 import type { PlanWanted, Session } from './types';
 
-/** Room beside the outermost of several people, a share of the frame's width: by eye. */
-const MARGIN = 0.05;
 const CENTIMETRE = 0.01;
 
 interface Cast {
@@ -22,17 +21,25 @@ interface Cast {
   readonly eyes: number;
 }
 
+/** The session's group, a curved one bent about the picture that results are hung in; null without one. */
+export function gatheredGroup(
+  { plan, pictures }: Pick<Session, 'plan' | 'pictures'>,
+  models: Models,
+): Cast | null {
+  if (plan.group === null) return null;
+  const hung = pictures.find(({ letter }) => letter === plan.picture) ?? pictures[0];
+  const depth = hung?.standpoint ?? 1;
+  return (
+    gathered(plan.group, depth, models) ??
+    gathered({ ...plan.group, curve: 'straight' }, depth, models)
+  );
+}
+
 /** Who is in a wanted picture. Without a second person or a group the first one is. */
 function castOf(session: Session, { of }: PlanWanted, models: Models): Cast {
-  const { plan, beside, pictures } = session;
-  if (of === 'group' && plan.group) {
-    const hung = pictures.find(({ letter }) => letter === plan.picture) ?? pictures[0];
-    const depth = hung?.standpoint ?? 1;
-    const group =
-      gathered(plan.group, depth, models) ??
-      gathered({ ...plan.group, curve: 'straight' }, depth, models);
-    if (group) return group;
-  }
+  const { beside } = session;
+  const group = of === 'group' ? gatheredGroup(session, models) : null;
+  if (group) return group;
   const { person, eyes } = standing(personOf(session, of === '2' ? '2' : '1'), models);
   if (of !== 'both' || session.people.length < 2) return { people: [person], eyes };
   const second = standing(personOf(session, '2'), models);
@@ -66,7 +73,7 @@ function frameOf(
   const aspect = aspectOf(session, wanted, models);
   const apart = Math.abs(second.eyes[0]);
   const half = apart / 2 + Math.max(first.halfBreadth, second.halfBreadth);
-  const needed = (2 * half) / (1 - 2 * MARGIN) / aspect;
+  const needed = (2 * half) / (1 - 2 * PEOPLE_MARGIN) / aspect;
   const frameHeight =
     wanted.frameHeight === null && needed > asked
       ? Math.ceil(needed / CENTIMETRE) * CENTIMETRE
@@ -103,7 +110,7 @@ function wantedOf(
       orientation: wanted.orientation,
       eyesAt: wanted.eyesAt,
       ...frame,
-      margin: people.length > 1 ? MARGIN : 0,
+      margin: people.length > 1 ? PEOPLE_MARGIN : 0,
       cameraHeight: wanted.cameraHeight,
       people,
     },

@@ -81,7 +81,8 @@ export function MeasureLens(props: { lens: Lens; onDone: () => void }) {
       {(values) => {
         const asked = readings(values);
         const measure = asked && measureLens(asked);
-        if (!asked || !measure?.ok) return null;
+        if (!asked || !measure) return null;
+        if (!measure.ok) return <p className="slip-wrong">{said.faults[measure.reason]}</p>;
         const error = measureError(asked, { tape: TAPE_ERROR, frame: TAPE_ERROR });
         return (
           <p role="status">

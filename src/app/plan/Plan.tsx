@@ -13,7 +13,15 @@ import { AskedSentence } from './AskedSentence';
 import { Chart } from './Chart';
 import { Chosen } from './Chosen';
 import { Drawings } from './Drawings';
-import { Cards, KitPanel, LightStands, People, Things, WantedPictures } from './onDemand';
+import {
+  Cards,
+  GroupPanel,
+  KitPanel,
+  LightStands,
+  People,
+  Things,
+  WantedPictures,
+} from './onDemand';
 import { RoomSentence } from './RoomSentence';
 import { usePlanned } from './usePlanned';
 import { WhatWorks } from './WhatWorks';
@@ -47,6 +55,7 @@ export default function Plan(props: {
               name: said.parts.lights,
               content: <LightStands pictures={pictures} request={request} />,
             },
+            { name: said.parts.group, content: <GroupPanel request={request} /> },
             { name: said.parts.people, content: <People /> },
           ]}
         />

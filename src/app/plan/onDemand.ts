@@ -2,6 +2,7 @@
 import { lazy } from 'react';
 
 export const Cards = lazy(() => import('./Cards'));
+export const GroupPanel = lazy(() => import('./GroupPanel'));
 export const KitPanel = lazy(() => import('./KitPanel'));
 export const LightStands = lazy(() => import('./LightStands'));
 export const People = lazy(() => import('../people/People'));
