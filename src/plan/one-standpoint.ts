@@ -1,4 +1,5 @@
 /** One place for the sitting: which framings each camera takes from there without a step. */
+import { toStep } from './recommend';
 import { noseGainFrom } from './setting';
 import type { OneStandpoint, PlanRequest, Verdict, Wanted } from './types';
 
@@ -41,7 +42,7 @@ function bestStretch(verdicts: readonly Verdict[]): Stretch | null {
 
 function standpointIn({ from, to }: Stretch): number {
   const middle = Math.sqrt(from * to);
-  const rounded = Math.round(middle / STEP) * STEP;
+  const rounded = toStep(middle, STEP);
   return rounded >= from && rounded <= to ? rounded : middle;
 }
 

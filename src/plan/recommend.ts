@@ -4,6 +4,10 @@ import type { Interval } from './intervals';
 /** Standpoints are told in these steps, metres: the coarsest that stays inside is taken. */
 const STEPS = [0.05, 0.01] as const;
 
+/** The nearest multiple of a step, free of the dust of binary fractions. */
+export const toStep = (value: number, step: number): number =>
+  Number((Math.round(value / step) * step).toFixed(6));
+
 /** Depths whose standpoints differ by less are one. */
 const POINT = 1e-6;
 
@@ -22,7 +26,7 @@ export function recommendedDepth(works: readonly Interval[], height: number): nu
   const middle = Math.sqrt(from * to);
   if (to - from < POINT) return from;
   for (const step of STEPS) {
-    const standpoint = Math.round(Math.hypot(middle, height) / step) * step;
+    const standpoint = toStep(Math.hypot(middle, height), step);
     const depth = Math.sqrt(Math.max(0, standpoint ** 2 - height ** 2));
     if (depth >= from && depth <= to) return depth;
   }

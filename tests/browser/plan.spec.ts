@@ -39,6 +39,7 @@ test('a chosen result hangs in the picture, and Compare, rail and readings follo
   await expect(app.page.getByRole('heading', { name: /^Headshot from/ })).toBeVisible();
 
   await app.page.getByRole('link', { name: 'Compare' }).click();
+  await app.page.locator('main.compare').waitFor();
   await expect(app.handle('B')).toHaveAttribute('aria-valuenow', String(hung?.standpoint));
   await app.undo().click();
   expect((await app.session()).pictures).toEqual(demoSession().pictures);
@@ -102,7 +103,7 @@ test('what stands in the drawing from above is dragged and moved by keys, as one
 }) => {
   await plan(app);
   const above = app.page.getByRole('region', { name: 'From above' });
-  const camera = above.getByRole('slider', { name: /B/ }).first();
+  const camera = above.getByRole('slider', { name: 'Standpoint B' });
   const before = (await app.session()).pictures[1]?.standpoint ?? 0;
   await camera.focus();
   await app.page.keyboard.press('ArrowRight');
