@@ -52,21 +52,43 @@ describe.each(Object.values(SHAPES))('the forms of the $id head', (shape) => {
     expect(worst).toBeGreaterThan(0);
   });
 
-  it.each(FORM_NAMES)('%s leaves pupils, lids and brows alone', (name) => {
+  /** Places on and about an eye, from its pupil outwards and up, mm. */
+  const onLids = [
+    [0, 4],
+    [8, -5],
+    [-14, -2],
+    [13, 1],
+  ] as const;
+  const onBrows = [
+    [-12, 18],
+    [18, 20],
+  ] as const;
+  const place = ([dx, y]: readonly [number, number]) =>
+    [shape.interpupillary / 2 + dx, y, 2] as const;
+
+  it.each([
+    ['older', [...onLids, ...onBrows]],
+    ['smile', [...onLids, ...onBrows]],
+    ['child', onLids],
+  ] as const)('%s leaves alone what must stay about the eyes', (name, places) => {
     const { move, field } = forms[name];
     const surface = skin(shape);
-    for (const [dx, y] of [
-      [0, 4],
-      [-12, 18],
-      [18, 20],
-      [8, -5],
-    ] as const) {
-      const at = [shape.interpupillary / 2 + dx, y, 2] as const;
+    for (const at of places.map(place)) {
       move(...at).forEach((c, j) => {
         expect(c).toBeCloseTo(at[j] as number, 2);
       });
       expect(field(...at)).toBeCloseTo(surface(...at), 2);
     }
+  });
+
+  it('raises a child brow, its inner end most, so that it does not frown', () => {
+    const [inner, outer] = onBrows.map((at) => forms.child.move(...place(at))[1] - at[1]) as [
+      number,
+      number,
+    ];
+    expect(outer).toBeGreaterThan(0);
+    expect(inner).toBeGreaterThan(outer + 1);
+    expect(inner).toBeLessThan(5);
   });
 
   it.each(FORM_NAMES)('%s is the same on both sides', (name) => {

@@ -29,7 +29,16 @@ interface Furrow {
   readonly depth: number;
   readonly width: number;
 }
+/** An ellipse about each pupil where a form leaves the skin alone, true mm from the pupil. */
+interface Still {
+  readonly at: readonly [out: number, up: number];
+  readonly reach: readonly [out: number, up: number];
+}
+const LIDS: Still = { at: [0, 0], reach: [18.5, 8.5] };
+const LIDS_AND_BROWS: Still = { at: [2, 8.5], reach: [25, 18.5] };
+
 interface Changes {
+  readonly still: Still;
   readonly shifts: readonly Shift[];
   readonly swells: readonly Swell[];
   readonly furrows: readonly Furrow[];
@@ -45,6 +54,7 @@ const corner = (f: number): Point => [26, -64.6 + 2.2 * f, 9];
 function smile(f: number): Changes {
   const [x, y, z] = corner(f);
   return {
+    still: LIDS_AND_BROWS,
     shifts: [
       { at: [x, y, z], reach: [10, 9, 16], by: [3.4, 3.7, -2.6] },
       { at: [0, y, z + 10], reach: [13, 10, 14], by: [0, 0.4, -0.9] },
@@ -74,6 +84,7 @@ function smile(f: number): Changes {
 function older(f: number): Changes {
   const [x, y, z] = corner(f);
   return {
+    still: LIDS_AND_BROWS,
     shifts: [
       { at: [36, -82, -20], reach: [14, 12, 22], by: [0.5, -2.6, 0] },
       { at: [40, -34, -8], reach: [16, 14, 20], by: [0, -2, -0.6] },
@@ -139,38 +150,49 @@ function older(f: number): Changes {
   };
 }
 
-/** A child's character at an adult's landmarks: the dimensions bring the sizes. */
+/**
+ * A child's character at an adult's landmarks: the dimensions bring the sizes. Brows go up and with
+ * them their hairs; only the lids stay. The amounts are sculptor's choices.
+ */
 function child(f: number): Changes {
-  const [, y, z] = corner(f);
+  const [x, y, z] = corner(f);
   return {
+    still: LIDS,
     shifts: [
       { at: [0, -30, 24], reach: [11, 9, 14], by: [0, 1.2, 0] },
       { at: [38, -36, -6], reach: [18, 16, 22], by: [0, -1, 0.6] },
+      // Brows raised, most at their inner ends and from below, so that they lie straight and slim.
+      { at: [13, 19, 5], reach: [9, 7, 18], by: [0.6, 3.8 - 0.8 * f, 0] },
+      { at: [34, 20, -2], reach: [13, 8, 18], by: [0, 1.2, 0] },
+      // Corners of the mouth at rest, not drawn down.
+      { at: [x, y, z], reach: [7, 7, 14], by: [0.4, 2.2, -0.6] },
     ],
     swells: [
-      // Round forehead, smooth brow.
+      // Round forehead, smooth brow, full root of the nose: nothing that shades the inner brow.
       { at: [0, 52, -4], reach: [34, 22, 26], by: 3 },
       { at: [0, 27, 14], reach: [20, 8, 14], by: -1.6 + f * 0.8 },
+      { at: [16, 12.5, 0], reach: [8, 6.5, 14], by: 3.2 },
       { at: [62, 16, -34], reach: [13, 18, 22], by: 1.6 },
       // Low bridge, round tip.
       { at: [0, -6, 18], reach: [9, 10, 12], by: -1.2 },
       { at: [0, -28, 30], reach: [8, 6, 9], by: 0.5 },
       // Full cheeks, no hollow before the jaw.
-      { at: [38, -44, -10], reach: [15, 18, 20], by: 3 },
-      { at: [52, -48, -44], reach: [14, 20, 24], by: 1.6 },
+      { at: [38, -44, -10], reach: [15, 18, 20], by: 3.6 },
+      { at: [52, -48, -44], reach: [14, 20, 22], by: 1.9 },
       // Small chin, no corner at the jaw.
       { at: [0, -96, 6], reach: [15, 9, 16], by: -1.6 },
       { at: [24, -98, -14], reach: [14, 10, 18], by: -1.2 - 0.8 * (1 - f) },
       { at: [52, -72, -66], reach: [13, 13, 18], by: -1.8 },
-      // Full middle of the upper lip.
-      { at: [0, y + 5, z + 12], reach: [7, 4, 12], by: 0.5 },
+      // Full lips.
+      { at: [0, y + 5, z + 12], reach: [9, 4, 12], by: 0.9 },
+      { at: [0, y - 6, z + 11], reach: [12, 4, 12], by: 0.7 },
       { at: [0, -150, -46], reach: [14, 26, 18], by: -2 + f },
     ],
     furrows: [],
   };
 }
 
-/** The changed forms of a head. Brows, lashes and eyeballs stay as they are, and so the skin there. */
+/** The changed forms of a head. Eyeballs and lashes stay as they are, and so the skin there. */
 export function headForms(shape: HeadShape): Readonly<Record<FormName, Form>> {
   const surface = skin(shape);
   const f = shape.femininity;
@@ -181,10 +203,10 @@ export function headForms(shape: HeadShape): Readonly<Record<FormName, Form>> {
   };
 }
 
-/** 0 on lids and brows, 1 away from them; true mm. */
-function away(shape: HeadShape, ax: number, y: number): number {
-  const a = (ax - shape.interpupillary / 2 - 2) / 25;
-  const b = (y - 8.5) / 18.5;
+/** 0 where a form leaves the skin alone, 1 away from there; true mm. */
+function away(shape: HeadShape, { at, reach }: Still, ax: number, y: number): number {
+  const a = (ax - shape.interpupillary / 2 - at[0]) / reach[0];
+  const b = (y - at[1]) / reach[1];
   return step(1, 1.7, Math.hypot(a, b));
 }
 
@@ -201,7 +223,7 @@ function form(shape: HeadShape, surface: Field, changes: Changes): Form {
     const [x, y, z] = [X / sx, Y / sy, Z / sz];
     const ax = softAbs(x, 0.5);
     const side = x / ax;
-    const free = away(shape, Math.abs(X), Y);
+    const free = away(shape, changes.still, Math.abs(X), Y);
     let [u, v, w] = [0, 0, 0];
     for (const { at, reach, by } of changes.shifts) {
       const share = near(ax, y, z, at, reach) * free;
@@ -214,7 +236,7 @@ function form(shape: HeadShape, surface: Field, changes: Changes): Form {
   const relief = (X: number, Y: number, Z: number): number => {
     const [x, y, z] = [X / sx, Y / sy, Z / sz];
     const ax = softAbs(x, 0.5);
-    const free = away(shape, Math.abs(X), Y);
+    const free = away(shape, changes.still, Math.abs(X), Y);
     if (free === 0) return 0;
     let out = 0;
     for (const { at, reach, by } of changes.swells) out += by * near(ax, y, z, at, reach);
