@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { type ChartContent, OneStandpointChart } from '../../src/drawings';
 import { type Box, boxesOverlap } from '../../src/drawings/geometry';
+import { type ChartContent, OneStandpointChart } from '../../src/drawings/plan';
 import { layoutChart } from '../../src/drawings/plan/chart';
 import { PLAN_WORDS } from '../../src/drawings/plan/words';
 import { estimateText } from '../../src/drawings/text-width';

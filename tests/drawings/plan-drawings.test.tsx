@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { FromAbove, FromSide, type PlanContent, PRINT_REM } from '../../src/drawings';
 import { type Box, boxesOverlap, boxInside, grow } from '../../src/drawings/geometry';
+import { FromAbove, FromSide, type PlanContent, PRINT_REM } from '../../src/drawings/plan';
 import { layoutAbove } from '../../src/drawings/plan/above';
 import { afterCarry, afterKey, type GripAxis } from '../../src/drawings/plan/grips';
 import { A4_FREE, PRINT_SCALES, PX_PER_MM } from '../../src/drawings/plan/print';

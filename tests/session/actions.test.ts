@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import * as actions from '../../src/session/actions';
+import * as actions from '../../src/session/actions/plan-page';
 import { demoSession } from '../../src/session/demo';
 import { bodyOf, kitOf } from '../../src/session/kit';
 import { LIMITS, NOTES_LENGTH, TITLE_LENGTH } from '../../src/session/limits';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { strToU8, zlibSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import * as actions from '../../src/session/actions';
+import * as actions from '../../src/session/actions/plan-page';
 import { FORMAT } from '../../src/session/decode';
 import { demoSession } from '../../src/session/demo';
 import { decodeFile, encodeFile, LARGEST_FILE } from '../../src/session/file';

@@ -3,7 +3,7 @@ import { dimensionsOf } from '../../src/models/framing';
 import { pictureShare } from '../../src/optics/camera';
 import { depthBefore } from '../../src/optics/perspective';
 import { measure } from '../../src/readings/measures';
-import * as actions from '../../src/session/actions';
+import * as actions from '../../src/session/actions/plan-page';
 import { type Cast, floorOf, placeCompany, unsculpted } from '../../src/session/cast';
 import { demoSession } from '../../src/session/demo';
 import type { ActionContext } from '../../src/session/follow';

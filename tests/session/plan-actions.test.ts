@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { runThrough } from '../../src/plan/run';
-import * as actions from '../../src/session/actions';
 import type { Action } from '../../src/session/actions/action';
+import * as actions from '../../src/session/actions/plan-page';
 import { clampSession } from '../../src/session/clamp';
 import { demoSession } from '../../src/session/demo';
 import { decodeFile, encodeFile } from '../../src/session/file';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { solvePlan } from '../../src/plan';
 import type { PlanPerson, Verdict } from '../../src/plan/types';
-import * as actions from '../../src/session/actions';
 import type { Action } from '../../src/session/actions/action';
+import * as actions from '../../src/session/actions/plan-page';
 import { demoSession } from '../../src/session/demo';
 import { hungRow, planRequest } from '../../src/session/plan-request';
 import type { Session } from '../../src/session/types';

@@ -3,7 +3,7 @@ import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import * as actions from '../../src/session/actions';
+import * as actions from '../../src/session/actions/plan-page';
 import { autosave } from '../../src/session/autosave';
 import { envelope } from '../../src/session/decode';
 import { demoSession } from '../../src/session/demo';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import * as actions from '../../src/session/actions';
+import * as actions from '../../src/session/actions/plan-page';
 import { demoSession } from '../../src/session/demo';
 import { createSessionStore, type SessionStore } from '../../src/session/store';
 import { LETTERS } from '../../src/session/types';

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { type Asked, SHARP, type Sharp } from '../../plan/types';
 import { formatFNumber, formatPercent } from '../../readings/format';
 import { parseFNumber, parseShare } from '../../readings/parse';
-import { setAsked } from '../../session/actions';
+import { setAsked } from '../../session/actions/plan-page';
 import { LIMITS, type Range } from '../../session/limits';
 import { USUAL_ASKED } from '../../session/plan-asked';
 import { ChoiceValue } from '../controls/ChoiceValue';

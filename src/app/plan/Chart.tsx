@@ -5,9 +5,9 @@ import {
   type MovePhase,
   OneStandpointChart,
   type PlanThing,
-} from '../../drawings';
+} from '../../drawings/plan';
 import type { ConditionName, PlanRequest, Span, Verdict } from '../../plan/types';
-import { moveStandpoint } from '../../session/actions';
+import { moveStandpoint } from '../../session/actions/plan-page';
 import { runOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
 import type { Drag } from '../../session/store';

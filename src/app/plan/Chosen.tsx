@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { PlanRequest } from '../../plan/types';
-import { setPlanPicture } from '../../session/actions';
+import { setPlanPicture } from '../../session/actions/plan-page';
 import type { Cast } from '../../session/cast';
 import { leadOf } from '../../session/cast';
 import { runOf } from '../../session/kit';

@@ -1,5 +1,11 @@
 import { useMemo, useRef, useState } from 'react';
-import { FromAbove, FromSide, type Moved, type MovePhase, type PlanThing } from '../../drawings';
+import {
+  FromAbove,
+  FromSide,
+  type Moved,
+  type MovePhase,
+  type PlanThing,
+} from '../../drawings/plan';
 import type { PlanRequest } from '../../plan/types';
 import { formatLength } from '../../readings/format';
 import { parseLength } from '../../readings/parse';

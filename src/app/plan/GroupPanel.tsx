@@ -1,5 +1,5 @@
 import type { PlanRequest } from '../../plan/types';
-import { addRow, addWanted, removeRow, setGroup, setRow } from '../../session/actions';
+import { addRow, addWanted, removeRow, setGroup, setRow } from '../../session/actions/plan-page';
 import { LIMITS, MOST } from '../../session/limits';
 import type { Group, GroupRow } from '../../session/types';
 import { ChoiceValue } from '../controls/ChoiceValue';

@@ -12,7 +12,7 @@ import {
   removeLens,
   renameKit,
   setBody,
-} from '../../session/actions';
+} from '../../session/actions/plan-page';
 import { bodyOf, kitOf, lensesOf } from '../../session/kit';
 import { LIMITS, MOST } from '../../session/limits';
 import type { Body } from '../../session/types';

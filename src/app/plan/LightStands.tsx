@@ -1,7 +1,7 @@
 import { standFaults, stopsAcross, stopsToBackdrop } from '../../plan/lights';
 import type { PlanRequest } from '../../plan/types';
 import { formatStops } from '../../readings/format';
-import { setLight } from '../../session/actions';
+import { setLight } from '../../session/actions/plan-page';
 import { type LampName, lampPlace, STANDS } from '../../session/light';
 import { LIMITS } from '../../session/limits';
 import { shownWanted } from '../../session/plan-shown';

@@ -3,7 +3,7 @@ import type { Lens } from '../../optics/types';
 import { metres } from '../../optics/units';
 import { formatAngle, formatFocal, formatLength } from '../../readings/format';
 import { parseLength } from '../../readings/parse';
-import { takeMeasure } from '../../session/actions';
+import { takeMeasure } from '../../session/actions/plan-page';
 import { bodyOf } from '../../session/kit';
 import { known } from '../../session/known';
 import { LIMITS } from '../../session/limits';

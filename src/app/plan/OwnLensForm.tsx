@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { formatFNumber, formatLength, formatNumber } from '../../readings/format';
 import { parseFNumber, parseLength } from '../../readings/parse';
-import { addOwnLens, setOwnLens } from '../../session/actions';
+import { addOwnLens, setOwnLens } from '../../session/actions/plan-page';
 import { LIMITS } from '../../session/limits';
 import type { OwnLens } from '../../session/types';
 import { type Figure, Figures, type FigureValues } from '../controls/Figures';

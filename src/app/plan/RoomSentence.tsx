@@ -1,4 +1,4 @@
-import { setRoom } from '../../session/actions';
+import { setRoom } from '../../session/actions/plan-page';
 import { LIMITS } from '../../session/limits';
 import type { Room } from '../../session/types';
 import { ChoiceValue } from '../controls/ChoiceValue';

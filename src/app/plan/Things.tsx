@@ -1,4 +1,9 @@
-import { addObstacle, removeObstacle, setObstacle, setSitterPlace } from '../../session/actions';
+import {
+  addObstacle,
+  removeObstacle,
+  setObstacle,
+  setSitterPlace,
+} from '../../session/actions/plan-page';
 import { LIMITS, MOST } from '../../session/limits';
 import type { Obstacle } from '../../session/types';
 import { ChoiceValue } from '../controls/ChoiceValue';

@@ -1,7 +1,7 @@
 import type { PlanRequest } from '../../plan/types';
 import { formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
-import { addWanted, moveWanted, removeWanted, setWanted } from '../../session/actions';
+import { addWanted, moveWanted, removeWanted, setWanted } from '../../session/actions/plan-page';
 import { LIMITS, MOST } from '../../session/limits';
 import type { PlanWanted } from '../../session/types';
 import { ChoiceValue } from '../controls/ChoiceValue';

@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
 import type { PlanRequest, Remedy, Verdict } from '../../plan/types';
-import { hangPlanned } from '../../session/actions';
+import { hangPlanned } from '../../session/actions/plan-page';
 import { hungRow } from '../../session/plan-request';
 import { LINES } from '../compare/lines';
 import { Do } from '../controls/words';

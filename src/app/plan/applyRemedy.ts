@@ -5,7 +5,7 @@ import {
   setCameraWall,
   setSitterPlace,
   setWanted,
-} from '../../session/actions';
+} from '../../session/actions/plan-page';
 import { runOf } from '../../session/kit';
 import type { Session } from '../../session/types';
 import type { Workbench } from '../state/workbench';

@@ -1,5 +1,10 @@
 /** A session as the drawings of its room take it. Pure. */
-import { figureOf, type PlanContent, type PlanFigure, type ProfileOutline } from '../../drawings';
+import {
+  figureOf,
+  type PlanContent,
+  type PlanFigure,
+  type ProfileOutline,
+} from '../../drawings/plan';
 import { dimensionsOf } from '../../models/framing';
 import type { Models } from '../../models/types';
 import { depthOfField } from '../../optics/focus';

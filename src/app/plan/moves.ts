@@ -1,5 +1,5 @@
 /** What a moved or typed part of the drawings changes in the session. */
-import type { Moved, PlanThing } from '../../drawings';
+import type { Moved, PlanThing } from '../../drawings/plan';
 import { toSitter } from '../../plan/room';
 import {
   moveBackdrop,
@@ -9,7 +9,7 @@ import {
   setCameraHeight,
   setObstacle,
   setSitterPlace,
-} from '../../session/actions';
+} from '../../session/actions/plan-page';
 import type { LampName } from '../../session/light';
 import type { Session } from '../../session/types';
 import type { Workbench } from '../state/workbench';

@@ -1,5 +1,5 @@
 /** The plan's answers in sentences. */
-import type { PlanRequest, Remedy, Setting, Span, Verdict } from '../../plan/types';
+import type { ConditionName, PlanRequest, Remedy, Setting, Span, Verdict } from '../../plan/types';
 import { formatFNumber, formatFocal, formatLength, formatPercent } from '../../readings/format';
 import type { Session } from '../../session/types';
 import { type ConditionFigures, plan as said } from '../words/plan.en';
@@ -35,6 +35,21 @@ export function figuresFor(request: PlanRequest, verdict: Verdict, show: Show): 
   };
 }
 
+const OF_THE_LENS: readonly ConditionName[] = ['lens-shortest', 'lens-longest', 'nearest-focus'];
+
+/** What stands in the way: where the lens reaches the framing at all, what fails there. */
+function failure({ conflict, reach }: Verdict, figures: ConditionFigures, show: Show): string {
+  const others = conflict.filter(({ name }) => !OF_THE_LENS.includes(name));
+  const [nearest] = reach;
+  const farthest = reach.at(-1);
+  if (others.length === 0 || !nearest || !farthest)
+    return said.fails(conflict.map((each) => said.because(each, figures)));
+  return said.failsThere(
+    spanWords({ ...nearest, to: farthest.to }, show),
+    others.map((each) => said.because(each, figures)),
+  );
+}
+
 /** One framing with one camera, in a row of the list. */
 export function verdictWords(verdict: Verdict, request: PlanRequest, show: Show): Told {
   const figures = figuresFor(request, verdict, show);
@@ -42,10 +57,7 @@ export function verdictWords(verdict: Verdict, request: PlanRequest, show: Show)
   const [nearest] = spans;
   const farthest = spans.at(-1);
   if (!nearest || !farthest) {
-    return {
-      works: said.no,
-      why: said.fails(verdict.conflict.map((each) => said.because(each, figures))),
-    };
+    return { works: said.no, why: failure(verdict, figures, show) };
   }
   const works = spans.map((span) => spanWords(span, show)).join(', ');
   if (spans.length === 1 && show(nearest.from) === show(nearest.to)) {

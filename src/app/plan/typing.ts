@@ -1,5 +1,5 @@
 /** The numbers of what the drawings let be typed, and what they may be. Metres. */
-import type { Move, Moved, PlanContent, PlanThing } from '../../drawings';
+import type { Move, Moved, PlanContent, PlanThing } from '../../drawings/plan';
 
 /** What a part of the drawings is set to now, as it is moved. */
 export function placeOfThing(content: PlanContent, what: PlanThing): Moved | null {

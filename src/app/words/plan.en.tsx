@@ -2,8 +2,8 @@ import type { ReactNode } from 'react';
 import type { Change, Condition } from '../../plan/types';
 import {
   formatFNumber,
-  formatFocal,
   formatLength,
+  formatNumber,
   formatPercent,
   type Units,
 } from '../../readings/format';
@@ -28,10 +28,14 @@ export interface ConditionFigures {
 }
 
 const percent = (share: number | null) => formatPercent(share ?? 0);
-const list = (names: readonly string[]): string =>
-  new Intl.ListFormat('en', { type: 'conjunction' }).format(
-    names.map((name) => name.toLowerCase()),
-  );
+const list = (parts: readonly string[]): string =>
+  new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
+const lower = (names: readonly string[]) => names.map((name) => name.toLowerCase());
+/** A mark on a lens: whole millimetres without a tenth. */
+const mark = (metres: number): string => {
+  const tenths = Math.round(metres * 10_000);
+  return `${formatNumber(tenths / 10, tenths % 10 === 0 ? 0 : 1)} mm`;
+};
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What stands in the way, as the end of "Nearer, ..." or "Farther, ...". */
@@ -39,9 +43,9 @@ function because({ name, of }: Condition, v: ConditionFigures): string {
   const { asked, show } = v;
   switch (name) {
     case 'lens-shortest':
-      return `${formatFocal(v.focal[0])} is too long`;
+      return `${mark(v.focal[0])} is too long`;
     case 'lens-longest':
-      return `${formatFocal(v.focal[1])} is too short`;
+      return `${mark(v.focal[1])} is too short`;
     case 'nearest-focus':
       return 'the lens does not focus';
     case 'clearance':
@@ -85,7 +89,7 @@ function wouldWork(change: Change, show: Show, nameOf: (id: string) => string): 
     case 'room-length':
       return `${show(change.by)} more room behind you`;
     case 'focal':
-      return `${formatFocal(change.to)} or ${change.atLeast ? 'longer' : 'shorter'}`;
+      return `${mark(change.to)} or ${change.atLeast ? 'longer' : 'shorter'}`;
     case 'f-number':
       return `${formatFNumber(change.to)} or ${change.atLeast ? 'smaller' : 'wider'}`;
     case 'sitter-to-backdrop':
@@ -137,6 +141,8 @@ export const plan = {
   farther: (why: string) => `Farther, ${why}.`,
   wouldWorkLead: 'Would work:',
   fails: (whys: readonly string[]) => whys.map((why) => `${capital(why)}.`).join(' '),
+  failsThere: (span: string, whys: readonly string[]) =>
+    `It frames so from ${span}, where ${list(whys)}.`,
   onePlace: 'One focal length, one standpoint.',
   noseGains: (share: string) => `The nose gains ${share}.`,
   no: 'no',
@@ -320,7 +326,7 @@ export const plan = {
     lost: number;
   }) => {
     const all = v.covers.length + v.misses.length;
-    const misses = v.misses.length === 0 ? '' : ` Not from there: ${list(v.misses)}.`;
+    const misses = v.misses.length === 0 ? '' : ` Not from there: ${list(lower(v.misses))}.`;
     const lost =
       v.lost < 0.005
         ? ''

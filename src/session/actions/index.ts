@@ -1,3 +1,4 @@
+// What the plan alone does stands in ./plan-page: the first pictures do not wait for it.
 export { type Action, pictureOf, type Whose } from './action';
 export {
   setEyesAt,
@@ -6,22 +7,8 @@ export {
   setHold,
   setOrientation,
 } from './crop';
-export {
-  addBody,
-  addKit,
-  addLens,
-  chooseBody,
-  chooseKit,
-  removeBody,
-  removeKit,
-  removeLens,
-  renameKit,
-  setBody,
-  setFormat,
-  setKit,
-} from './kit';
+export { setFormat, setKit } from './kit';
 export { cutFromLens, endCut, setFocal, setKept, setLens } from './lens';
-export { addOwnLens, removeOwnLens, setOwnLens, takeMeasure } from './own-lens';
 export {
   addPicture,
   matchLook,
@@ -31,30 +18,7 @@ export {
   setFNumber,
   setTilt,
 } from './pictures';
-export {
-  addRow,
-  addWanted,
-  hangPlanned,
-  moveWanted,
-  removeRow,
-  removeWanted,
-  setAsked,
-  setGroup,
-  setPlanPicture,
-  setRow,
-  setWanted,
-} from './plan';
-export {
-  addObstacle,
-  moveBackdrop,
-  removeObstacle,
-  setAxis,
-  setBackdrop,
-  setCameraWall,
-  setObstacle,
-  setRoom,
-  setSitterPlace,
-} from './room';
+export { setCameraWall, setRoom } from './room';
 export {
   moveLamp,
   resetLight,
