@@ -1,17 +1,23 @@
 import './cards.css';
 import { useMemo } from 'react';
+import { FromAbove, FromSide, PRINT_REM, paperScale } from '../../drawings/plan';
 import type { Models } from '../../models/types';
 import { cautionsFor } from '../../plan/cautions';
 import { stopsToBackdrop } from '../../plan/lights';
 import { type Shot, shootingList } from '../../plan/shooting-list';
 import type { PlanRequest } from '../../plan/types';
 import { formatFNumber, formatFocal, formatStops } from '../../readings/format';
+import { type Cast, leadOf } from '../../session/cast';
 import { LAMPS, lampPlace } from '../../session/light';
-import type { Session } from '../../session/types';
+import type { Picture, Session } from '../../session/types';
+import type { Shown } from '../compare/shown';
 import { Do } from '../controls/words';
 import { isChildSitter } from '../people/child';
+import { useProfile } from '../state/useProfile';
 import { useWorkbench } from '../state/workbench';
 import { cards as said } from '../words/cards.en';
+import { light } from '../words/light.en';
+import { drawingContent } from './drawingContent';
 import type { Planned } from './plan.worker';
 import { remedyWords, showIn } from './told';
 
@@ -74,7 +80,7 @@ function Card(props: { shot: Shot; place: number; request: PlanRequest }) {
   return (
     <article className="card">
       <h3>
-        <span className="card-step">{said.step(props.place + 1)}</span>
+        <span className="card-step">{props.place + 1}</span>
         {wanted.name}
       </h3>
       <dl>
@@ -97,8 +103,35 @@ function Card(props: { shot: Shot; place: number; request: PlanRequest }) {
   );
 }
 
+/** The room at the largest usual scale at which it fits the paper. */
+function PaperDrawings(props: { cast: Cast; pictures: readonly Shown[]; request: PlanRequest }) {
+  const { session, models } = useWorkbench();
+  const profile = useProfile(leadOf(props.cast, session.pictures[0] as Picture));
+  const { pictures, request } = props;
+  const content = useMemo(
+    () =>
+      drawingContent(session, pictures, request, models, profile, (lamp) => light.lamps[lamp].name),
+    [session, pictures, request, models, profile],
+  );
+  const scale = paperScale(content);
+  if (scale === null) return null;
+  const sheet = { content, width: 0, rem: PRINT_REM, printScale: scale };
+  return (
+    <article className="card card-drawings print-ink">
+      <h3>{said.drawings(scale)}</h3>
+      <FromAbove {...sheet} />
+      <FromSide {...sheet} />
+    </article>
+  );
+}
+
 /** A set-up card for each framing and the list in shooting order, as they print. */
-export default function Cards(props: { request: PlanRequest; planned: Planned }) {
+export default function Cards(props: {
+  cast: Cast;
+  pictures: readonly Shown[];
+  request: PlanRequest;
+  planned: Planned;
+}) {
   const { session } = useWorkbench();
   const { request, planned } = props;
   const { shots, left } = useMemo(() => shootingList(request, planned), [request, planned]);
@@ -152,6 +185,7 @@ export default function Cards(props: { request: PlanRequest; planned: Planned })
         )}
         <p className="card-note">{said.computed}</p>
       </article>
+      <PaperDrawings {...props} />
       {shots.map((shot, i) => (
         <Card key={shot.wanted} shot={shot} place={i} request={request} />
       ))}

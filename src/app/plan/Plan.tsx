@@ -86,7 +86,9 @@ export default function Plan(props: {
             {cards.open}
           </Do>
           <Suspense fallback={null}>
-            {showsCards && <Cards request={answered} planned={planned} />}
+            {showsCards && (
+              <Cards cast={cast} pictures={pictures} request={answered} planned={planned} />
+            )}
           </Suspense>
         </section>
       )}

@@ -7,6 +7,7 @@ export const cards = {
   title: 'Cards for the day',
   print: 'Print the cards',
   list: 'In shooting order',
+  drawings: (scale: number) => `The room, 1 : ${scale}`,
   first: 'begin here',
   moves: {
     standpoint: 'move the camera',
@@ -35,8 +36,7 @@ export const cards = {
   sharpFrom: (near: string, far: string) => `${near} to ${far}`,
   endless: 'the far wall and beyond',
   size: (width: string, height: string) => `${width} wide, ${height} high`,
-  falls: (stops: string) => `falls by ${stops}`,
-  step: (n: number) => `${n}`,
+  falls: (stops: string) => `falls by ${stops} stops`,
   cautions: {
     'close-to-face':
       'The lens comes close to a face. Ask first, move slowly, keep straps and cables short.',

@@ -32,6 +32,14 @@ interface Rows {
   readonly bottom: number;
 }
 
+/** n of 1 : n at which both drawings fit A4; null for a room that fits at none of the usual scales. */
+export const paperScale = (content: PlanContent): number | null =>
+  // Room for two rows on every side, for whichever drawing needs them.
+  printScale(roomSize(content), {
+    width: 4 * ROW.dimension * PRINT_REM + 2 * HATCH,
+    height: (4 * ROW.dimension + ROW.foot) * PRINT_REM + 2 * HATCH,
+  });
+
 /** Fits a room of `length` by `height` metres on the sheet, with rows of dimensions round it. */
 export function ground(
   content: PlanContent,
@@ -45,11 +53,7 @@ export function ground(
   const right = Math.max(rows.right * row, ROW.edge * rem) + HATCH;
   const top = Math.max(rows.top * row, ROW.edge * rem) + HATCH;
   const bottom = rows.bottom * row + HATCH + ROW.foot * rem;
-  // Room for two rows on every side, for whichever drawing needs them.
-  const prints = printScale(roomSize(content), {
-    width: 4 * ROW.dimension * PRINT_REM + 2 * HATCH,
-    height: (4 * ROW.dimension + ROW.foot) * PRINT_REM + 2 * HATCH,
-  });
+  const prints = paperScale(content);
   const printed = sheet.printScale ?? null;
   const free = Math.max(1, sheet.width - left - right);
   const most = Math.max(1, (sheet.maxHeight ?? 1.25 * sheet.width) - top - bottom);
