@@ -117,7 +117,12 @@ function PaperDrawings(props: { cast: Cast; pictures: readonly Shown[]; request:
   if (scale === null) return null;
   const sheet = { content, width: 0, rem: PRINT_REM, printScale: scale };
   return (
-    <article className="card card-drawings print-ink">
+    <article
+      className="card card-drawings print-ink"
+      aria-label={said.drawings(scale)}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone it scrolls, by keys too
+      tabIndex={0}
+    >
       <h3>{said.drawings(scale)}</h3>
       <FromAbove {...sheet} />
       <FromSide {...sheet} />
