@@ -127,7 +127,12 @@ function Page() {
       pictures={[{ letter: 'A', camera, sitters, rect: { x: 0, y: 0, width: 8, height: 10 } }]}
       sitter={(sitters[0] as PlacedSitter).sitter}
       light={lightOf(cell)}
-      room={{ backdrop: cell.backdrop ?? 2, cameraWall: 3, behindCamera: 0.4 }}
+      room={{
+        backdrop: cell.backdrop ?? 2,
+        cameraWall: 3,
+        behindCamera: 0.4,
+        hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+      }}
       look={cell.look ?? 'photo'}
       onReady={gotReady}
     />

@@ -2,7 +2,7 @@
 import type { Models } from '../models/types';
 import type { Lens } from '../optics/types';
 import { metres } from '../optics/units';
-import { type Run, runThrough } from '../plan/run';
+import { axisOf, hangBackdrop, type Run, runThrough } from '../plan/run';
 import type { Body, Kit, OwnLens, Room, Session } from './types';
 
 /** The kit in use. */
@@ -49,13 +49,32 @@ export function lensesOf(
   return lenses;
 }
 
+/** The room as a plain box about the camera's axis, from the backdrop to the wall behind the camera. */
+export interface Hall {
+  /** Axis to the walls at the sitter's left and right. */
+  readonly left: number;
+  readonly right: number;
+  readonly height: number;
+  readonly depth: number;
+}
+
 /** The room as the pictures meet it, from the eyes. */
 export interface RoomRun extends Run {
   /** Kept free behind the sensor mark for the photographer. */
   readonly behindCamera: number;
+  readonly hall: Hall;
 }
 
-export const runOf = (room: Room): RoomRun => ({
-  ...runThrough(room),
-  behindCamera: room.behindCamera,
-});
+/**
+ * On a diagonal axis the walls close in before and behind the sitter; its box is as wide as the room is at
+ * the sitter's place.
+ */
+export function runOf(room: Room): RoomRun {
+  const run = runThrough(room);
+  const { left, right } = axisOf(room).reach(hangBackdrop(room).along + run.backdrop);
+  return {
+    ...run,
+    behindCamera: room.behindCamera,
+    hall: { left, right, height: room.ceiling, depth: run.backdrop + run.cameraWall },
+  };
+}

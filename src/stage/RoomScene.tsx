@@ -13,34 +13,37 @@ export interface RoomSceneProps {
   readonly materials: Materials;
 }
 
-/** The hall. It moves as one when the backdrop's distance changes; nothing is built anew. */
+/** The hall. It moves as one when the backdrop's distance changes; it is built anew only for another size. */
 export function RoomScene({ room, hall, materials }: RoomSceneProps) {
-  const parts = useMemo(
-    () => ({
-      shell: hallShell(),
-      furniture: furniture(),
-      panes: windowPanes(),
+  const { left, right, height, depth } = room.hall;
+  const parts = useMemo(() => {
+    const hall = { left, right, height, depth };
+    return {
+      shell: hallShell(hall),
+      furniture: furniture(hall),
+      panes: windowPanes(hall),
       glow: new MeshBasicMaterial({ vertexColors: true }),
-    }),
-    [],
-  );
+    };
+  }, [left, right, height, depth]);
   useEffect(
     () => () => {
-      for (const part of Object.values(parts)) part.dispose();
+      for (const part of Object.values(parts)) part?.dispose();
     },
     [parts],
   );
   return (
     <group ref={hall} position-z={-room.backdrop}>
       <mesh geometry={parts.shell} material={materials.room} layers={LAYER.room} receiveShadow />
-      <mesh
-        geometry={parts.furniture}
-        material={materials.room}
-        layers={LAYER.room}
-        castShadow
-        receiveShadow
-      />
-      <mesh geometry={parts.panes} material={parts.glow} layers={LAYER.room} />
+      {parts.furniture && (
+        <mesh
+          geometry={parts.furniture}
+          material={materials.room}
+          layers={LAYER.room}
+          castShadow
+          receiveShadow
+        />
+      )}
+      {parts.panes && <mesh geometry={parts.panes} material={parts.glow} layers={LAYER.room} />}
     </group>
   );
 }

@@ -142,7 +142,7 @@ export function StageScene(props: StageSceneProps) {
     const companyFor = ({ sitters }: InIt): Company =>
       companies.find(sitters ?? alone(latest.current.sitter));
     const rangeFor = (camera: Camera, { bounds, floor }: Company) =>
-      depthRange(camera, bounds, hallBounds(floor, latest.current.setting.room.backdrop));
+      depthRange(camera, bounds, hallBounds(floor, latest.current.setting.room));
     const subjectNow = (camera: Camera, height: number, company: Company): StillSubject => {
       const taken = latest.current;
       const detail = detailFor(pixelsPerMetre(camera, height), null);

@@ -1,8 +1,11 @@
+import type { RoomRun } from '../session/kit';
 import type { Bounds } from './depthRange';
-import { HALL } from './room/shell';
 
 /** The hall around the sitter, as a box in the sitter's frame. */
-export const hallBounds = (floor: number, backdrop: number): Bounds => ({
-  min: [-HALL.halfWidth, floor, -backdrop],
-  max: [HALL.halfWidth, floor + HALL.height, HALL.depth - backdrop],
+export const hallBounds = (
+  floor: number,
+  { backdrop, hall }: Pick<RoomRun, 'backdrop' | 'hall'>,
+): Bounds => ({
+  min: [-hall.right, floor, -backdrop],
+  max: [hall.left, floor + hall.height, hall.depth - backdrop],
 });

@@ -167,7 +167,7 @@ export class Wall {
       );
       this.details.set(letter, detail);
       this.stand(company, lamps, isLit(look), detail);
-      const hall = hallBounds(company.floor, room.backdrop);
+      const hall = hallBounds(company.floor, room);
       aim(this.camera, camera, depthRange(camera, company.bounds, hall));
       this.open(port, from, to);
       drawLook(renderer, scene, this.camera, materials, look);

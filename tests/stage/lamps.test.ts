@@ -49,7 +49,12 @@ describe('lamps', () => {
   it.each([0.6, 1, 2, 4])(
     'keep the backdrop light off the sitter, backdrop at %s m',
     (backdrop) => {
-      const lamp = backdropLamp(USUAL_LIGHT, { backdrop, cameraWall: 3, behindCamera: 0.4 });
+      const lamp = backdropLamp(USUAL_LIGHT, {
+        backdrop,
+        cameraWall: 3,
+        behindCamera: 0.4,
+        hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+      });
       // The sitter's back is at z = -0.25; the beam points away from it.
       const axis = lamp.target.map((value, i) => value - (lamp.position[i] as number));
       const angleTo = (point: readonly number[]) => {
@@ -69,7 +74,12 @@ describe('lamps', () => {
   );
 
   it.each([0.6, 1, 2, 4])('keep the hair light before the wall, backdrop at %s m', (backdrop) => {
-    const lamp = hairLamp(USUAL_LIGHT, { backdrop, cameraWall: 3, behindCamera: 0.4 });
+    const lamp = hairLamp(USUAL_LIGHT, {
+      backdrop,
+      cameraWall: 3,
+      behindCamera: 0.4,
+      hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+    });
     expect(lamp.position[2]).toBeGreaterThanOrEqual(-backdrop + 0.2);
     expect(lamp.position[2]).toBeLessThan(0);
   });

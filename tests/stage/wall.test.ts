@@ -11,7 +11,12 @@ const camera = (distance: number): Camera => ({
   imageDistance: metres(0.05),
   sensor: { width: metres(0.024), height: metres(0.036) },
 });
-const room = { backdrop: 2, cameraWall: 3, behindCamera: 0.4 };
+const room = {
+  backdrop: 2,
+  cameraWall: 3,
+  behindCamera: 0.4,
+  hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+};
 const setting = { light: {}, room, look: 'photo', landmarks: [] } as const;
 const company = (shades: string): Company => ({
   sitters: [],

@@ -3,6 +3,7 @@
  * straight behind the sitter's head. Same origin as the shell.
  */
 import { type BufferGeometry, PlaneGeometry, SphereGeometry } from 'three';
+import type { Hall } from '../../session/kit';
 import { bar, board, grey, join, type Place, piece, type Rgb, rod, type Shade } from './pieces';
 
 const PLY: Rgb = [0.3, 0.225, 0.16];
@@ -18,6 +19,15 @@ interface WindowPlan {
   readonly head: number;
 }
 const WINDOW: WindowPlan = { left: -1.86, right: -0.74, sill: 1.02, head: 2.5 };
+
+/** What has room, with its outermost points, beside the axis, up to the ceiling and into the room. */
+const fits = {
+  window: ({ right, height }: Hall) => right >= 2 && height >= 2.65,
+  board: ({ left, height }: Hall) => left >= 1.36 && height >= 2,
+  chairs: ({ left, depth }: Hall) => left >= 1.65 && depth >= 1,
+  stand: ({ right, height, depth }: Hall) => right >= 0.74 && height >= 1.9 && depth >= 0.6,
+  stage: ({ left, depth }: Hall) => left >= 3.4 && depth >= 3.4,
+} as const;
 
 const moved = (pieces: readonly BufferGeometry[], [x, y, z]: Place, turn = 0): BufferGeometry[] =>
   pieces.map((part) => part.rotateY(turn).translate(x, y, z));
@@ -40,8 +50,9 @@ function windowFrame({ left, right, sill, head }: WindowPlan): BufferGeometry[] 
   ];
 }
 
-/** The frosted panes, which glow by themselves: overcast daylight, brighter above. */
-export function windowPanes(): BufferGeometry {
+/** The frosted panes, which glow by themselves: overcast daylight, brighter above. None without a window. */
+export function windowPanes(hall: Hall): BufferGeometry | null {
+  if (!fits.window(hall)) return null;
   const { left, right, sill, head } = WINDOW;
   const panes = new PlaneGeometry(right - left, head - sill, 1, 8);
   const glow: Shade = (_x, y) => 0.62 + (0.38 * (y - sill)) / (head - sill);
@@ -129,18 +140,22 @@ function coatStand(): BufferGeometry[] {
   ];
 }
 
-/** The edge of a low stage along the right-hand wall. */
+/** The edge of a low stage along the picture's right-hand wall. */
 const stageEdge = (): BufferGeometry[] => [
-  piece(board(1.5, 0.34, 3.2, 0.004), [0.12, 0.1, 0.085], [2.85, 0.17, 1.6]),
-  piece(board(1.56, 0.03, 3.24, 0.012), OAK, [2.84, 0.352, 1.62]),
+  piece(board(1.5, 0.34, 3.2, 0.004), [0.12, 0.1, 0.085], [0.01, 0.17, 1.6]),
+  piece(board(1.56, 0.03, 3.24, 0.012), OAK, [0, 0.352, 1.62]),
 ];
 
-export const furniture = (): BufferGeometry =>
-  join([
-    ...windowFrame(WINDOW),
-    ...radiator(WINDOW),
-    ...noticeBoard(),
-    ...moved(chairStack(5), [1.42, 0, 0.55], -0.5),
-    ...moved(coatStand(), [-0.44, 0, 0.25]),
-    ...stageEdge(),
-  ]);
+/** What of it fits the hall; null where nothing does. */
+export function furniture(hall: Hall): BufferGeometry | null {
+  const pieces = [
+    ...(fits.window(hall) ? [...windowFrame(WINDOW), ...radiator(WINDOW)] : []),
+    ...(fits.board(hall) ? noticeBoard() : []),
+    ...(fits.chairs(hall)
+      ? moved(chairStack(5), [Math.min(1.42, hall.left - 0.38), 0, 0.55], -0.5)
+      : []),
+    ...(fits.stand(hall) ? moved(coatStand(), [-0.44, 0, 0.25]) : []),
+    ...(fits.stage(hall) ? moved(stageEdge(), [hall.left - 0.78, 0, 0]) : []),
+  ];
+  return pieces.length > 0 ? join(pieces) : null;
+}

@@ -3,9 +3,9 @@
  * the foot of the back wall straight behind the sitter; +z runs into the room.
  */
 import { BufferGeometry, Float32BufferAttribute, PlaneGeometry } from 'three';
+import type { Hall } from '../../session/kit';
 import { board, grey, join, type Place, piece, type Rgb, type Shade } from './pieces';
 
-export const HALL = { halfWidth: 3.6, height: 3.5, depth: 10 } as const;
 /** Wall boards, edge to edge: the known measure against which the background's share is seen. */
 export const WALL_BOARD = 0.2;
 
@@ -33,10 +33,21 @@ function quad(a: Place, b: Place, c: Place, d: Place, colour: Rgb, far = colour)
   return coloured;
 }
 
-const LEVELS = [0, 0.05, 0.16, 0.4, 0.9, 1.6, 2.4, 3, 3.3, HALL.height];
+/** A standpoint behind the wall behind the camera is refused, but its picture is not to end in the dark. */
+const LEAST_DRAWN = 10;
+const drawnDepth = ({ depth }: Hall): number => Math.max(depth, LEAST_DRAWN);
+
+/** Heights that the shade of the corners is worked out at: close by the floor and the ceiling. */
+const levelsOf = (height: number): readonly number[] => [
+  ...[0, 0.05, 0.16, 0.4, 0.9, 1.6, 2.4, 3].filter((level) => level < height - 0.5),
+  height - 0.5,
+  height - 0.2,
+  height,
+];
 
 /** One wall board: a flat face between two chamfers that meet the neighbours in a groove. */
-function wallBoard(index: number): BufferGeometry[] {
+function wallBoard(index: number, hall: Hall): BufferGeometry[] {
+  const levels = levelsOf(hall.height);
   const left = index * WALL_BOARD;
   const right = left + WALL_BOARD;
   const [chamfer, sunk] = [0.0045, -0.0045];
@@ -47,8 +58,8 @@ function wallBoard(index: number): BufferGeometry[] {
     [right - chamfer, 0, 1],
     [right, sunk, SUNK_SHADE],
   ] as const;
-  return LEVELS.slice(1).flatMap((top, level) => {
-    const bottom = LEVELS[level] as number;
+  return levels.slice(1).flatMap((top, level) => {
+    const bottom = levels[level] as number;
     return profile.slice(1).map(([x1, z1, open1], edge) => {
       const [x0, z0, open0] = profile[edge] as (typeof profile)[number];
       return quad(
@@ -64,10 +75,14 @@ function wallBoard(index: number): BufferGeometry[] {
 }
 
 /** Floor boards run into the room; their ends meet at scattered places. */
-function floorBoards(): BufferGeometry[] {
+function floorBoards(hall: Hall): BufferGeometry[] {
   const pieces: BufferGeometry[] = [];
-  const count = Math.ceil(HALL.halfWidth / FLOOR_BOARD);
-  for (let i = -count; i < count; i++) {
+  const depth = drawnDepth(hall);
+  const first = -Math.ceil(hall.right / FLOOR_BOARD);
+  const last = Math.ceil(hall.left / FLOOR_BOARD);
+  // A joint every 2.9 m or so, the last before the wall behind the camera.
+  const joints = Array.from({ length: Math.ceil(depth / 2.9) }, (_, n) => n + 1);
+  for (let i = first; i < last; i++) {
     const left = i * FLOOR_BOARD;
     const right = left + FLOOR_BOARD;
     const gap = 0.0018;
@@ -76,8 +91,10 @@ function floorBoards(): BufferGeometry[] {
       0.08,
       0.3,
       0.8,
-      ...[1, 2, 3].map((n) => n * 2.9 - 2 * scatter(i * 3 + n)),
-      HALL.depth,
+      ...joints
+        .map((n) => n * 2.9 - 2 * scatter(i * 3 + n))
+        .filter((joint) => joint > 0.8 && joint < depth),
+      depth,
     ];
     stops.slice(1).forEach((end, n) => {
       const start = stops[n] as number;
@@ -92,35 +109,37 @@ function floorBoards(): BufferGeometry[] {
 }
 
 /** Corners are darker: light reaches them from fewer sides. */
-const corners: Shade = (x, y, z) => {
-  const near = (distance: number, reach: number, depth: number) =>
-    1 - depth * Math.exp(-Math.max(distance, 0) / reach);
-  const side = HALL.halfWidth - Math.abs(x);
-  const wall = y < 0.001 ? near(z, 0.16, 0.45) : near(y, 0.12, 0.32);
-  return wall * near(side, 0.35, 0.3) * near(HALL.height - y, 0.5, 0.3);
-};
+const cornersOf =
+  (hall: Hall): Shade =>
+  (x, y, z) => {
+    const near = (distance: number, reach: number, depth: number) =>
+      1 - depth * Math.exp(-Math.max(distance, 0) / reach);
+    const side = Math.min(hall.left - x, hall.right + x);
+    const wall = y < 0.001 ? near(z, 0.16, 0.45) : near(y, 0.12, 0.32);
+    return wall * near(side, 0.35, 0.3) * near(hall.height - y, 0.5, 0.3);
+  };
 
-export function hallShell(): BufferGeometry {
-  const boards = Math.ceil(HALL.halfWidth / WALL_BOARD);
-  const wall = Array.from({ length: 2 * boards }, (_, i) => wallBoard(i - boards)).flat();
-  const sides = [-1, 1].map((side) =>
+export function hallShell(hall: Hall): BufferGeometry {
+  const { left, right, height } = hall;
+  const depth = drawnDepth(hall);
+  const [width, middle] = [left + right, (left - right) / 2];
+  const first = -Math.ceil(right / WALL_BOARD);
+  const count = Math.ceil(left / WALL_BOARD) - first;
+  const wall = Array.from({ length: count }, (_, i) => wallBoard(first + i, hall)).flat();
+  const sides = [-right, left].map((x) =>
     piece(
-      new PlaneGeometry(HALL.depth, HALL.height, 12, 12),
+      new PlaneGeometry(depth, height, 12, 12),
       PLASTER,
-      [side * HALL.halfWidth, HALL.height / 2, HALL.depth / 2],
-      [0, (-side * Math.PI) / 2, 0],
+      [x, height / 2, depth / 2],
+      [0, (-Math.sign(x) * Math.PI) / 2, 0],
     ),
   );
   const ceiling = piece(
-    new PlaneGeometry(2 * HALL.halfWidth, HALL.depth, 12, 12),
+    new PlaneGeometry(width, depth, 12, 12),
     CEILING,
-    [0, HALL.height, HALL.depth / 2],
+    [middle, height, depth / 2],
     [Math.PI / 2, 0, 0],
   );
-  const skirting = piece(
-    board(2 * HALL.halfWidth, 0.17, 0.022, 0.006),
-    SKIRTING,
-    [0, 0.085, 0.009],
-  );
-  return join([...wall, ...floorBoards(), ...sides, ceiling, skirting], corners);
+  const skirting = piece(board(width, 0.17, 0.022, 0.006), SKIRTING, [middle, 0.085, 0.009]);
+  return join([...wall, ...floorBoards(hall), ...sides, ceiling, skirting], cornersOf(hall));
 }

@@ -63,8 +63,14 @@ export function bareScene(company: Company, light: StudioLight, room: RoomRun): 
     object.castShadow = isShading(mesh);
     return object;
   });
-  const [shell, pieces] = [new Mesh(hallShell()), new Mesh(furniture())];
-  const panes = new Mesh(windowPanes(), new MeshBasicMaterial({ vertexColors: true }));
+  const [shell, pieces] = [
+    new Mesh(hallShell(room.hall)),
+    new Mesh(furniture(room.hall) ?? undefined),
+  ];
+  const panes = new Mesh(
+    windowPanes(room.hall) ?? undefined,
+    new MeshBasicMaterial({ vertexColors: true }),
+  );
   pieces.castShadow = true;
   for (const mesh of [...figure, pieces, shell]) mesh.receiveShadow = true;
   for (const mesh of [shell, pieces, panes]) mesh.position.set(0, company.floor, -room.backdrop);

@@ -68,7 +68,7 @@ export function bareSide(
   if (!first) throw new Error('no picture');
   setDetail(detailFor(pixelsPerMetre(first.camera, first.rect.height), null));
 
-  const hall = hallBounds(company.floor, room.backdrop);
+  const hall = hallBounds(company.floor, room);
   const ranges = new Map(
     states
       .flat()
