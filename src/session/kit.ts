@@ -71,10 +71,14 @@ export interface RoomRun extends Run {
  */
 export function runOf(room: Room): RoomRun {
   const run = runThrough(room);
-  const { left, right } = axisOf(room).reach(hangBackdrop(room).along + run.backdrop);
+  const axis = axisOf(room);
+  const { along } = hangBackdrop(room);
+  const { left, right } = axis.reach(along + run.backdrop);
+  // Not the sum of the run: rounding would make another hall of each place of the sitter.
+  const depth = axis.leaves - along;
   return {
     ...run,
     behindCamera: room.behindCamera,
-    hall: { left, right, height: room.ceiling, depth: run.backdrop + run.cameraWall },
+    hall: { left, right, height: room.ceiling, depth },
   };
 }

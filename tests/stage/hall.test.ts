@@ -40,6 +40,13 @@ describe('the hall', () => {
     expect(right).toBeCloseTo(left, 12);
   });
 
+  it('is the very same wherever the sitter is on a straight axis', () => {
+    const { hall } = runOf(roomOf({}));
+    for (const sitterBefore of [0.3, 0.7, 1.1, 1.9]) {
+      expect(runOf(roomOf({ sitterBefore })).hall).toEqual(hall);
+    }
+  });
+
   it('is bounded as a box about the eyes', () => {
     const { min, max } = hallBounds(-1.2, runOf(roomOf({ aside: 0.3 })));
     [-2, -1.2, -1.2].forEach((value, i) => {
