@@ -25,8 +25,11 @@ export interface LensState {
  * factors). Makers print the ends only; what lies between is this assumption.
  */
 function alongZoom(lens: Lens, marked: Metre, ends: readonly [number, number]): number {
-  const power = zoomPower(lens, ends);
-  return power === 0 ? ends[0] : ends[0] * (marked / lens.focal[0]) ** power;
+  const [shortest, longest] = lens.focal;
+  const [wide, long] = ends;
+  if (shortest === longest || wide === long) return wide;
+  // In this form both ends come out exactly.
+  return wide * (long / wide) ** (Math.log(marked / shortest) / Math.log(longest / shortest));
 }
 
 /** The power q of the mark with which such a figure runs: wide (mark / shortest)^q. */

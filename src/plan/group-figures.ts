@@ -25,13 +25,19 @@ const must = <T>(result: Result<T>): T => {
   return result.value;
 };
 
-/** Middle of the frame beside the first person: halfway between the outermost shoulders as they are drawn. */
-function outermost(people: readonly PlanPerson[], s: number): { left: number; right: number } {
-  const drawn = (x: number, z: number) => (x * s) / (s - z);
-  return {
-    left: Math.min(...people.map(({ eyes: [x, , z], halfBreadth: b }) => drawn(x - b, z))),
-    right: Math.max(...people.map(({ eyes: [x, , z], halfBreadth: b }) => drawn(x + b, z))),
-  };
+/** How far the outermost shoulders are drawn to either side of the axis, which runs through the first person. */
+function reach(people: readonly PlanPerson[], s: number): number {
+  return Math.max(
+    ...people.map(({ eyes: [x, , z], halfBreadth }) => ((Math.abs(x) + halfBreadth) * s) / (s - z)),
+  );
+}
+
+/** From head to head in the front row; one person alone has none. */
+function frontSpacing(people: readonly PlanPerson[]): number | null {
+  const across = people.filter(({ row }) => row === 0).map(({ eyes: [x] }) => x);
+  return across.length < 2
+    ? null
+    : (Math.max(...across) - Math.min(...across)) / (across.length - 1);
 }
 
 /**
@@ -59,19 +65,14 @@ export function groupFigures(
   const depths = people.map(({ eyes: [, , z] }) => z);
   const [near, far] = [Math.max(...depths), Math.min(...depths)];
   if (people.length === 0 || near >= s) return null;
-  const { left, right } = outermost(people, s);
-  const width = (right - left) / (1 - 2 * PEOPLE_MARGIN);
+  const width = (2 * reach(people, s)) / (1 - 2 * PEOPLE_MARGIN);
   const height = (width * format.shortSide) / format.longSide;
   const focal = must(focalForFrame(metres(height), metres(s), format.shortSide));
   const [a, b] = [metres(s - near), metres(s - far)];
   const fNumber = must(fNumberForDepth(focal, a, b, format.circleOfConfusion));
-  const middle = (left + right) / 2;
-  const angle = Math.max(
-    ...people.map(({ eyes: [x, , z] }) => Math.atan(Math.abs(x - middle) / (s - z))),
-  );
+  const angle = Math.max(...people.map(({ eyes: [x, , z] }) => Math.atan(Math.abs(x) / (s - z))));
   const stretch = must(offAxisStretch(radians(angle)));
-  const spacing =
-    people.length > 1 ? Math.min(...people.map(({ halfBreadth }) => 2 * halfBreadth)) : Infinity;
+  const spacing = frontSpacing(people);
   const half = mostStretch === null ? null : halfWidthFor(s - near, mostStretch);
   return {
     width,
@@ -82,7 +83,7 @@ export function groupFigures(
       curved: stretch.equalDistance.radial,
     },
     limit:
-      half === null || !Number.isFinite(spacing)
+      half === null || spacing === null
         ? null
         : { half, people: Math.floor((2 * half) / spacing) + 1 },
   };

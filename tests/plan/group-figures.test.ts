@@ -65,8 +65,8 @@ describe('two rows, 4.00 m and 4.80 m before the lens', () => {
   test('under 10 % stretch the ends stand within 4 sqrt(1.21 - 1) = 1.833 m', () => {
     expect(halfWidthFor(4, 0.1)).toBeCloseTo(4 * Math.sqrt(0.21), 12);
     expect(does.limit?.half).toBeCloseTo(1.833, 3);
-    // Shoulder to shoulder 0.5 m: 7.33 ways of 0.5 m, so 8 people.
-    expect(does.limit?.people).toBe(8);
+    // 1.2 m from head to head: three such ways in 3.67 m, so 4 people.
+    expect(does.limit?.people).toBe(4);
   });
 });
 
@@ -80,6 +80,13 @@ test('the stretch of a small ball is that of its exact outline', () => {
   const people = [at(0, 0), at(1.2, 0), at(-1.2, 0)];
   const does = groupFigures(people, 4, format, null);
   expect(off.value.radial / on.value.radial).toBeCloseTo(does?.ends.curved ?? 0, 5);
+});
+
+test('an even row is told from the axis through its first person, as the plan frames it', () => {
+  // 0.6 m from head to head: the second stands 0.6 m aside, his shoulder 0.85 m. 2 · 0.85 / 0.9 m.
+  const does = groupFigures([at(0, 0), at(0.6, 0)], 4, format, null);
+  expect(does?.width).toBeCloseTo(1.7 / 0.9, 12);
+  expect(does?.ends.straight).toBeCloseTo(Math.hypot(4, 0.6) / 4, 12);
 });
 
 test('a camera among the people, and nobody, give no figures', () => {

@@ -57,7 +57,7 @@ export const kit = {
   typeTitle: 'A lens by its figures',
   measureTitle: (name: string) => `Measure ${name}`,
   measureHow:
-    'Focus once on something about two metres away and leave the focus and the zoom. Hold a tape upright before the lens at two distances and read how much of it fills the long side of the frame. Distances run from the sensor mark on the body.',
+    'Hold a tape before the lens at two distances, about two and three metres. Focus on it at the nearer one, and leave focus and zoom as they are. Read at both how much of the tape fills the long side of the frame. Distances run from the sensor mark on the body.',
   measureWhy:
     'From the two frames follows where the entrance pupil is, the point that perspective runs from, and the angle that the lens takes in.',
   measured: (v: { pupil: string; angle: string; focal: string; error: string }) =>
