@@ -30,7 +30,7 @@ const at = (x: number, z: number): PlanPerson => ({
   crown: [x, 0.12, z - 0.08],
   chin: [x, -0.12, z],
   halfBreadth: 0.25,
-  row: 0,
+  row: z < 0 ? 1 : 0,
 });
 
 describe('two rows, 4.00 m and 4.80 m before the lens', () => {
