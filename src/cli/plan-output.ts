@@ -26,9 +26,10 @@ const finite = (value: number): number | null => (Number.isFinite(value) ? value
 const conditionJson = ({ name, of }: Condition): Json =>
   of === undefined ? { name } : { name, of };
 
-const spanJson = ({ from, to, fromBy, toBy }: Span): Json => ({
+const spanJson = ({ from, to, fromBy, toBy, marks }: Span): Json => ({
   from_m: from,
   to_m: finite(to),
+  ...(marks && { marks_mm: marks.map((mark) => mark * 1000) }),
   from_by: conditionJson(fromBy),
   to_by: conditionJson(toBy),
 });

@@ -78,14 +78,10 @@ function apertures(
   };
 }
 
-/** The setting with the eye plane at `depth` along the axis. */
-export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Setting {
-  const { wanted, room, sensor, pieces } = of;
-  const { lens, format } = camera;
-  const { cameraHeight: height, people } = wanted;
+/** Frame, focal length, tape and mark with the eye plane at `depth`. */
+function lensAt({ sensor, pieces }: OnSensor, { lens }: PlanCamera, depth: number) {
   const eyes = metres(depth);
   const frameHeight = metres(frameHeightAt(pieces, depth));
-  const frameWidth = (frameHeight * sensor.width) / sensor.height;
   const focal = or(focalForFrame(frameHeight, eyes, sensor.height), metres(Number.NaN));
   const toEyes = or(lensMarkDistance(lens, focal, eyes), eyes);
   const mark = within(
@@ -93,6 +89,20 @@ export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Sett
     lens.focal[0],
     lens.focal[1],
   ) as Metre;
+  return { eyes, frameHeight, focal, toEyes, mark };
+}
+
+/** Focal length to set on the lens with the eye plane at `depth`. */
+export const markAt = (of: OnSensor, camera: PlanCamera, depth: number): number =>
+  lensAt(of, camera, depth).mark;
+
+/** The setting with the eye plane at `depth` along the axis. */
+export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Setting {
+  const { wanted, room, sensor, pieces } = of;
+  const { lens, format } = camera;
+  const { cameraHeight: height, people } = wanted;
+  const { eyes, frameHeight, focal, toEyes, mark } = lensAt(of, camera, depth);
+  const frameWidth = (frameHeight * sensor.width) / sensor.height;
   const piece = pieces.find((one) => depth >= one.within.from && depth <= one.within.to);
   const { least, most } = apertures(piece ?? (pieces[0] as ScenePiece), depth, [
     or(widestApertureAt(lens, mark), lens.widest[1]),

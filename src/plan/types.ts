@@ -154,6 +154,8 @@ export interface Span {
   readonly to: number;
   readonly fromBy: Condition;
   readonly toBy: Condition;
+  /** Focal lengths to set at both ends; between them the mark grows with the distance. */
+  readonly marks?: readonly [from: number, to: number];
 }
 
 /** All that is to be set for one picture. */

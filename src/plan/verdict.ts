@@ -1,9 +1,10 @@
 /** Every framing with every camera: from where it works, what is set there, or what stands in the way. */
 import { conflictOf } from './conflict';
+import type { Interval } from './intervals';
 import { recommendedDepth } from './recommend';
-import { settingAt } from './setting';
+import { markAt, settingAt } from './setting';
 import { allowed, framed, type OnSensor, onSensor, solvePieces, spansOf } from './solve';
-import type { PlanCamera, PlanRequest, Verdict, Wanted } from './types';
+import type { PlanCamera, PlanRequest, Span, Verdict, Wanted } from './types';
 
 /** One framing with one camera. */
 export function verdictFor(of: OnSensor, camera: PlanCamera): Verdict {
@@ -14,7 +15,10 @@ export function verdictFor(of: OnSensor, camera: PlanCamera): Verdict {
   return {
     wanted,
     camera: camera.id,
-    spans: spansOf(works, cameraHeight),
+    spans: spansOf(works, cameraHeight).map((span, i): Span => {
+      const { from, to } = works[i] as Interval;
+      return { ...span, marks: [markAt(of, camera, from), markAt(of, camera, to)] };
+    }),
     reach: spansOf(reach, cameraHeight),
     recommended: depth === null ? null : settingAt(of, camera, depth),
     conflict: works.length > 0 ? [] : conflictOf(pieces),

@@ -23,6 +23,15 @@ export function spanWords({ from, to }: Span, show: Show): string {
   return first === last ? first : said.range(first, last);
 }
 
+/** The same with the focal lengths along it, where they change. */
+function withMarks(span: Span, show: Show): string {
+  const words = spanWords(span, show);
+  const [first, last] = (span.marks ?? []).map(said.mark);
+  return first === undefined || last === undefined || first === last
+    ? words
+    : said.withMarks(words, first, last);
+}
+
 export function figuresFor(request: PlanRequest, verdict: Verdict, show: Show): ConditionFigures {
   const camera = request.cameras.find(({ id }) => id === verdict.camera);
   const wanted = request.wanted.find(({ id }) => id === verdict.wanted);
@@ -59,7 +68,7 @@ export function verdictWords(verdict: Verdict, request: PlanRequest, show: Show)
   if (!nearest || !farthest) {
     return { works: said.no, why: failure(verdict, figures, show) };
   }
-  const works = spans.map((span) => spanWords(span, show)).join(', ');
+  const works = spans.map((span) => withMarks(span, show)).join('; ');
   if (spans.length === 1 && show(nearest.from) === show(nearest.to)) {
     return {
       works,

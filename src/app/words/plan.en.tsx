@@ -146,6 +146,8 @@ export const plan = {
   onePlace: 'One focal length, one standpoint.',
   noseGains: (share: string) => `The nose gains ${share}.`,
   no: 'no',
+  mark,
+  withMarks: (span: string, from: string, to: string) => `${span}, ${from} to ${to}`,
   range: (from: string, to: string) => `${from} to ${to}`,
   something: 'something',
   whatWorks: 'What works here',
