@@ -53,6 +53,30 @@ interface Standing {
   readonly wall: Solved;
 }
 
+/** What a lens allows, whoever is before it. */
+interface LensSolved {
+  readonly reach: readonly Solved[];
+  readonly aperture: readonly Solved[];
+  /** Depths that its reach leaves. */
+  readonly reached: readonly Interval[];
+}
+
+/** What framings of one height on one sensor share: it hangs on nobody in them. */
+export interface Shared {
+  readonly lenses: Map<PlanCamera, LensSolved>;
+  readonly standing: Map<number | undefined, Standing>;
+}
+export const newShared = (): Shared => ({ lenses: new Map(), standing: new Map() });
+
+/**
+ * Of which framings the lens's answers are the same: of one fixed frame height in one room on one format, where
+ * nothing is asked of the backdrop's softness. Null: of no other.
+ */
+export function sharedKey({ wanted, room, asked }: Framed, camera: PlanCamera): string | null {
+  if (wanted.frameHeight === null || asked.softness !== null || wanted.room) return null;
+  return `${wanted.frameHeight} ${wanted.orientation} ${camera.format.id} ${room.wallBehindCamera}`;
+}
+
 /** A piece of the depths on one sensor. */
 export interface ScenePiece extends Case {
   /** Conditions that no lens changes, each name once, those that always hold left out. */
@@ -61,7 +85,7 @@ export interface ScenePiece extends Case {
   readonly left: readonly Interval[];
   /** Kept as they are asked for. */
   readonly sharpAt: Map<number, readonly Solved[]>;
-  readonly standing: Map<number | undefined, Standing>;
+  readonly common: Shared;
 }
 
 export interface OnSensor extends Framed {
@@ -81,7 +105,8 @@ export function merged(solved: readonly Solved[]): Solved[] {
   return found;
 }
 
-export function onSensor(of: Framed, camera: PlanCamera): OnSensor {
+/** `common`: that of another framing of the same `sharedKey`; a group's pieces have each their own. */
+export function onSensor(of: Framed, camera: PlanCamera, common = newShared()): OnSensor {
   const { wanted, room, asked } = of;
   const sensor = sensorOf(camera, wanted);
   const { circleOfConfusion } = camera.format;
@@ -99,18 +124,32 @@ export function onSensor(of: Framed, camera: PlanCamera): OnSensor {
         .map((thing) => obstacleInPicture(scene, thing)),
     ]);
     const left = all(shared, [piece.within]);
-    const kept = { sharpAt: new Map(), standing: new Map() };
+    const kept = {
+      sharpAt: new Map(),
+      common: wanted.frameHeight === null ? newShared() : common,
+    };
     return { ...scene, sharpFrom, softUpTo, shared, left, ...kept };
   });
   return { ...of, sensor, pieces };
 }
 
 function standingAt(piece: ScenePiece, pupil: number | undefined): Standing {
-  const known = piece.standing.get(pupil);
+  const { standing } = piece.common;
+  const known = standing.get(pupil);
   if (known) return known;
   const tape = tapeOf(piece, pupil);
   const found = { tape, wall: wallCondition(piece.room, tape) };
-  piece.standing.set(pupil, found);
+  standing.set(pupil, found);
+  return found;
+}
+
+function lensAt(piece: ScenePiece, camera: PlanCamera, tape: Quotient): LensSolved {
+  const { lenses } = piece.common;
+  const known = lenses.get(camera);
+  if (known) return known;
+  const solved = lensConditions(piece, camera, tape);
+  const found = { ...solved, reached: all(solved.reach, [piece.within]) };
+  lenses.set(camera, found);
   return found;
 }
 
@@ -126,6 +165,7 @@ function sharpWith(piece: ScenePiece, smallest: number): readonly Solved[] {
 export interface SolvedPiece {
   readonly scene: ScenePiece;
   readonly reach: readonly Solved[];
+  readonly reached: readonly Interval[];
   /** What else hangs on the camera. */
   readonly own: readonly Solved[];
 }
@@ -135,12 +175,12 @@ export function solvePieces(of: OnSensor, camera: PlanCamera): SolvedPiece[] {
   const { behindCamera } = of.room;
   return of.pieces.map((scene) => {
     const { tape, wall } = standingAt(scene, lens.entrancePupil);
-    const { reach, aperture } = lensConditions(scene, camera, tape);
+    const { reach, aperture, reached } = lensAt(scene, camera, tape);
     const own = [clearanceCondition(scene, tape, lens.length), wall, ...aperture];
     own.push(...sharpWith(scene, Math.min(of.asked.fNumber[1], lens.smallest)));
     for (const thing of of.inTheWay)
       own.push(atCameraCondition(thing, tape, lens.length, behindCamera));
-    return { scene, reach, own };
+    return { scene, reach, reached, own };
   });
 }
 
@@ -158,8 +198,7 @@ export function allowed(pieces: readonly SolvedPiece[]): {
 } {
   let reach: readonly Interval[] = [];
   let works: readonly Interval[] = [];
-  for (const { scene, reach: lens, own } of pieces) {
-    const reached = all(lens, [scene.within]);
+  for (const { scene, reached, own } of pieces) {
     reach = pieces.length === 1 ? reached : either(reach, reached);
     const here = all(own, both(reached, scene.left));
     works = pieces.length === 1 ? here : either(works, here);

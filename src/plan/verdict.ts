@@ -3,7 +3,17 @@ import { conflictOf } from './conflict';
 import type { Interval } from './intervals';
 import { recommendedDepth } from './recommend';
 import { markAt, settingAt } from './setting';
-import { allowed, framed, type OnSensor, onSensor, solvePieces, spansOf } from './solve';
+import {
+  allowed,
+  framed,
+  newShared,
+  type OnSensor,
+  onSensor,
+  type Shared,
+  sharedKey,
+  solvePieces,
+  spansOf,
+} from './solve';
 import type { PlanCamera, PlanRequest, Span, Verdict, Wanted } from './types';
 
 /** One framing with one camera. */
@@ -35,12 +45,20 @@ export const pairVerdict = (
 /** All pairs; what hangs on the framing or the sensor alone is solved once. */
 export function verdictsFor(request: PlanRequest): Verdict[] {
   const verdicts: Verdict[] = [];
+  const shared = new Map<string, Shared>();
+  const sharedOf = (key: string | null): Shared => {
+    const known = key === null ? undefined : shared.get(key);
+    if (known) return known;
+    const fresh = newShared();
+    if (key !== null) shared.set(key, fresh);
+    return fresh;
+  };
   for (const wanted of request.wanted) {
     const of = framed(request, wanted);
     const sensors = new Map<string, OnSensor>();
     for (const camera of request.cameras) {
       const { id } = camera.format;
-      const known = sensors.get(id) ?? onSensor(of, camera);
+      const known = sensors.get(id) ?? onSensor(of, camera, sharedOf(sharedKey(of, camera)));
       sensors.set(id, known);
       verdicts.push(verdictFor(known, camera));
     }
