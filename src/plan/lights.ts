@@ -98,35 +98,40 @@ export function standInPicture(camera: Camera, stand: Stand, room: PlanRoom): bo
 /** How high the photographer's head reaches over the lens, metres: common practice, no source. */
 const ABOVE_LENS = 0.15;
 
-/**
- * Does the photographer, a box from the floor to a little above the lens, between the lens's front and the back,
- * stand between the middle of the source and the sitter's eyes?
- */
-export function shadesLight(
-  stand: Stand,
-  photographer: { readonly front: number; readonly back: number; readonly lensHeight: number },
-  room: PlanRoom,
-): boolean {
+interface Photographer {
+  /** Along the axis: the lens's front and the photographer's back. */
+  readonly front: number;
+  readonly back: number;
+  /** Above the floor. */
+  readonly lensHeight: number;
+}
+
+/** Does the way from the eyes to a point pass the photographer, a box from the floor to a little above the lens? */
+function passes(to: Vec3, { front, back, lensHeight }: Photographer, floor: number): boolean {
   const half = PHOTOGRAPHER_WIDTH / 2;
   const box = [
     [-half, half],
-    [room.floor, room.floor + photographer.lensHeight + ABOVE_LENS],
-    [photographer.front, photographer.back],
+    [floor, floor + lensHeight + ABOVE_LENS],
+    [front, back],
   ] as const;
-  // The way from the eyes (t = 0) to the source (t = 1), cut by each pair of sides.
-  let [from, to] = [0, 1];
+  // From the eyes (t = 0) to the point (t = 1), cut by each pair of sides.
+  let [from, until] = [0, 1];
   for (const [i, [least, most]] of box.entries()) {
-    const along = stand.at[i] as number;
+    const along = to[i] as number;
     if (along === 0) {
       if (least > 0 || most < 0) return false;
       continue;
     }
     const [a, b] = [least / along, most / along];
     from = Math.max(from, Math.min(a, b));
-    to = Math.min(to, Math.max(a, b));
+    until = Math.min(until, Math.max(a, b));
   }
-  return from < to;
+  return from < until;
 }
+
+/** Does the photographer stand between the sitter's eyes and the middle or a corner of the source? */
+export const shadesLight = (stand: Stand, photographer: Photographer, room: PlanRoom): boolean =>
+  [stand.at, ...boxCorners(stand)].some((point) => passes(point, photographer, room.floor));
 
 /** What is wrong with where a stand is put. */
 export const STAND_FAULTS = [

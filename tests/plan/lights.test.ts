@@ -99,6 +99,9 @@ describe('a stand', () => {
     expect(shadesLight({ at: [0, 1, 3], size: 0.5 }, body, room)).toBe(false);
     expect(shadesLight({ at: [1, 0, 3], size: 0.5 }, body, room)).toBe(false);
     expect(shadesLight({ at: [0, 0, 1], size: 0.5 }, body, room)).toBe(false);
+    // Its middle is free at 0.7 m aside, 0.61 m where the photographer ends; the near corner, 0.6 m nearer, is not.
+    expect(shadesLight({ at: [0.7, 0, 3], size: 1.2 }, body, room)).toBe(true);
+    expect(shadesLight({ at: [0.7, 0, 3], size: 0.2 }, body, room)).toBe(false);
   });
 
   test('is told where it cannot stand', () => {
