@@ -24,9 +24,8 @@ export interface LensState {
  * in the logarithm of the focal length (so an aperture closes by equal stops for equal zoom
  * factors). Makers print the ends only; what lies between is this assumption.
  */
-function alongZoom(lens: Lens, marked: Metre, ends: readonly [number, number]): number {
+function alongZoom(lens: Lens, marked: Metre, [wide, long]: readonly [number, number]): number {
   const [shortest, longest] = lens.focal;
-  const [wide, long] = ends;
   if (shortest === longest || wide === long) return wide;
   // In this form both ends come out exactly.
   return wide * (long / wide) ** (Math.log(marked / shortest) / Math.log(longest / shortest));

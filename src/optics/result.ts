@@ -18,6 +18,15 @@ export const mapResult = <T, U>(result: Result<T>, calculate: (value: T) => U): 
 export const andThen = <T, U>(result: Result<T>, go: (value: T) => Result<U>): Result<U> =>
   result.ok ? go(result.value) : result;
 
+/** The value, or another where the request was refused. */
+export const or = <T>(result: Result<T>, otherwise: T): T => (result.ok ? result.value : otherwise);
+
+/** The value of a request that is known to be met; throws where it is not. */
+export function must<T>(result: Result<T>): T {
+  if (result.ok) return result.value;
+  throw new RangeError(`${result.reason}: limit ${result.limit}, asked ${result.asked}`);
+}
+
 // A value that was solved for may miss its limit by rounding alone.
 const ROUNDING = 1e-9;
 export const below = (value: number, limit: number) => value < limit * (1 - ROUNDING);

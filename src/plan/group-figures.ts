@@ -2,7 +2,8 @@
 import { fNumberForDepth, focusForTwoPlanes } from '../optics/focus';
 import { focalForFrame } from '../optics/framing';
 import { offAxisStretch } from '../optics/off-axis';
-import type { Result, SensorFormat } from '../optics/types';
+import { must } from '../optics/result';
+import type { SensorFormat } from '../optics/types';
 import { metres, radians } from '../optics/units';
 import { PEOPLE_MARGIN } from './conditions';
 import type { PlanPerson } from './types';
@@ -19,11 +20,6 @@ export interface GroupFigures {
   /** How far from the middle the ends may stand, and how many so fit in a row; null where it is not asked. */
   readonly limit: { readonly half: number; readonly people: number } | null;
 }
-
-const must = <T>(result: Result<T>): T => {
-  if (!result.ok) throw new RangeError(result.reason);
-  return result.value;
-};
 
 /** How far the outermost shoulders are drawn to either side of the axis, which runs through the first person. */
 function reach(people: readonly PlanPerson[], s: number): number {

@@ -152,7 +152,13 @@ function rowOver(
 }
 
 /** What each row stands on above the floor. */
-export function supportsOf({ rows, step }: Pick<GroupAsked, 'rows' | 'step'>): readonly number[] {
+export function supportsOf({
+  rows,
+  step,
+}: {
+  readonly rows: readonly Pick<RowAsked, 'place'>[];
+  readonly step: number;
+}): readonly number[] {
   let steps = 0;
   return rows.map(({ place }) => {
     if (place === 'step') steps += 1;

@@ -7,6 +7,7 @@ import { notPositive, ok } from '../optics/result';
 import type { Camera, Result, Vec3 } from '../optics/types';
 import { cross, minus, plus, scaled, unit } from '../optics/vector';
 import { PHOTOGRAPHER_WIDTH } from './conditions';
+import { cut } from './polygon';
 import type { PlanRoom } from './types';
 
 export interface Stand {
@@ -49,16 +50,6 @@ export function boxCorners({ at, size }: Stand): readonly Vec3[] {
   ].map(([a = 0, b = 0]) =>
     plus(at, plus(scaled(across, (a * size) / 2), scaled(up, (b * size) / 2))),
   );
-}
-
-/** A convex polygon cut by the half-space where `inside` is not negative; `inside` is linear. */
-function cut(polygon: readonly Vec3[], inside: (p: Vec3) => number): Vec3[] {
-  return polygon.flatMap((p, i): Vec3[] => {
-    const q = polygon[(i + 1) % polygon.length] as Vec3;
-    const [u, v] = [inside(p), inside(q)];
-    const kept: Vec3[] = u >= 0 ? [p] : [];
-    return u * v < 0 ? [...kept, plus(p, scaled(minus(q, p), u / (u - v)))] : kept;
-  });
 }
 
 /** So near to the lens that nothing stands there. */

@@ -6,25 +6,13 @@
  */
 import type { Scene, Solved } from './conditions';
 import { both, either, type Interval, outside, where } from './intervals';
+import { cut } from './polygon';
 import { less, linear, type Polynomial, product, sum, times } from './polynomial';
 import type { PlanObstacle } from './types';
 
 type Point = readonly [x: number, z: number];
 
 const S: Polynomial = [0, 1];
-
-/** The part of a convex outline where a x + b z >= c. */
-function clipped(outline: readonly Point[], a: number, b: number, c: number): Point[] {
-  const depth = ([x, z]: Point) => a * x + b * z - c;
-  return outline.flatMap((p, i): Point[] => {
-    const q = outline[(i + 1) % outline.length] as Point;
-    const [u, v] = [depth(p), depth(q)];
-    const kept: Point[] = u >= 0 ? [p] : [];
-    if (u * v >= 0) return kept;
-    const t = u / (u - v);
-    return [...kept, [p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])]];
-  });
-}
 
 /** One half of the field: `share` of the frame's width to that side, x counted outwards. */
 function seenAt(each: Scene, outline: readonly Point[], share: number, top: number): Interval[] {
@@ -60,10 +48,10 @@ function seenAt(each: Scene, outline: readonly Point[], share: number, top: numb
 export function obstacleInPicture(each: Scene, obstacle: PlanObstacle): Solved {
   const by = { name: 'obstacle-in-picture', of: obstacle.id } as const;
   const { wanted, room } = each;
-  const before = clipped(obstacle.outline, 0, 1, -room.backdrop.behind);
+  const before = cut(obstacle.outline, ([, z]) => z + room.backdrop.behind);
   const top = room.floor + obstacle.height;
-  const right = clipped(before, 1, 0, 0);
-  const left = clipped(before, -1, 0, 0).map(([x, z]): Point => [-x, z]);
+  const right = cut(before, ([x]) => x);
+  const left = cut(before, ([x]) => -x).map(([x, z]): Point => [-x, z]);
   const seen = either(
     seenAt(each, right, 1 - wanted.eyesAcross, top),
     seenAt(each, left, wanted.eyesAcross, top),

@@ -3,7 +3,8 @@ import { blurInPicture, depthOfField, focusForTwoPlanes } from '../optics/focus'
 import { focalForFrame } from '../optics/framing';
 import { depthBefore, gain } from '../optics/perspective';
 import { lensMarkDistance, markedFocalFor, widestApertureAt } from '../optics/real-lens';
-import type { Result, Vec3 } from '../optics/types';
+import { or } from '../optics/result';
+import type { Vec3 } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
 import { minus } from '../optics/vector';
 import type { Quotient } from './conditions';
@@ -24,8 +25,6 @@ const USUAL_F_NUMBER = 8;
 
 /** Shares that two ways of computing one figure may differ by. */
 const ROUNDING = 1e-9;
-
-const or = <T>(result: Result<T>, otherwise: T): T => (result.ok ? result.value : otherwise);
 
 const within = (value: number, least: number, most: number): number =>
   Math.min(most, Math.max(least, value));

@@ -11,12 +11,13 @@ import {
   ratioOf,
   sizeAtDepth,
 } from '../optics/perspective';
+import { must } from '../optics/result';
 import type { Camera, Vec3 } from '../optics/types';
 import { type Metre, metres, mmToM } from '../optics/units';
 import { cross, dot, minus, unit } from '../optics/vector';
 import { landmarksFor } from '../sitter/landmarks';
 import type { LandmarkName, Landmarks, PairedLandmark } from '../sitter/types';
-import { must, orNull } from './measure-lens';
+import { orNull } from './measure-lens';
 import { METRES_PER } from './parse';
 import type { PictureInput } from './types';
 

@@ -5,18 +5,13 @@ import { angleOfView, diagonal, frameForFocal, sensorSides } from '../optics/fra
 import { focalForImageDistance, imageDistance } from '../optics/lens';
 import { viewingDistance } from '../optics/print';
 import { lensMarkDistance, markedFocalFor } from '../optics/real-lens';
+import { must } from '../optics/result';
 import type { Result, SensorSides } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
 import type { PictureInput } from './types';
 
 /** The value, or null for a refused request: the row's words then say why there is none. */
 export const orNull = <T>(result: Result<T>): T | null => (result.ok ? result.value : null);
-
-/** The value of a request that the camera at hand has already met. */
-export function must<T>(result: Result<T>): T {
-  if (result.ok) return result.value;
-  throw new RangeError(`${result.reason}: limit ${result.limit}, asked ${result.asked}`);
-}
 
 /** What stands on the camera, and the uncut lens that would draw the same picture. */
 export interface LensFigures {

@@ -11,9 +11,10 @@ import {
 } from '../optics/focus';
 import { effectiveFNumber, exposureLossStops } from '../optics/lens';
 import { type FieldPoint, farthestCorner, farthestEdge } from '../optics/off-axis';
+import { must } from '../optics/result';
 import type { Vec3 } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
-import { type LensMeasures, must, orNull } from './measure-lens';
+import { type LensMeasures, orNull } from './measure-lens';
 import type { PictureInput } from './types';
 
 /** Spare width at each side of the backdrop; common practice is 10 to 20 %, no source. */

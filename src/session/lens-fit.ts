@@ -7,7 +7,8 @@ import {
   lensRefusal,
   markedFocalFor,
 } from '../optics/real-lens';
-import type { Lens, Refusal, Result } from '../optics/types';
+import { or } from '../optics/result';
+import type { Lens, Refusal } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
 import { type Limit, limitFrom, type Remedy } from './limit';
 
@@ -38,8 +39,6 @@ export interface Fit {
 
 /** Marks are nominal, and the breathing formula follows a printed table within this share. */
 const MARK_TOLERANCE = 0.02;
-
-const or = <T>(result: Result<T>, otherwise: T): T => (result.ok ? result.value : otherwise);
 
 /** Distance on the tape with a lens, or with a thin one. */
 export const tapeFor = (lens: Lens | null, focal: Metre, focus: Metre): Metre =>

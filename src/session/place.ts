@@ -2,10 +2,9 @@
 import { cameraAt, eyeDepth, standpointDistance } from '../optics/camera';
 import type { Camera, Refusal, SensorSides } from '../optics/types';
 import { type Metre, metres, radians } from '../optics/units';
+import { GREATEST_HEIGHT } from '../plan/conditions';
 import type { Picture } from './types';
 
-/** A camera higher or lower than this share of its standpoint distance sees crown or chin, not a face. */
-const GREATEST_HEIGHT = 0.9;
 /** The eyes lie no farther off the optical axis than this, or no frame can be placed on them. */
 const GREATEST_OFF_AXIS = Math.PI / 3;
 

@@ -1,4 +1,5 @@
 /** Which of the wanted pictures the drawings show. */
+import { supportsOf } from '../plan/group';
 import type { PlanRequest, Wanted } from '../plan/types';
 import { hungRow } from './plan-request';
 import type { Group, Session } from './types';
@@ -16,11 +17,6 @@ export function shownWanted(session: Session, request: PlanRequest): ShownWanted
   return { ...wanted, isGroup: asked?.of === 'group' && session.plan.group !== null };
 }
 
-/** What each row stands on above the floor: the first row on steps on one, the next on two. */
-export function groupSteps({ rows, step }: Pick<Group, 'rows' | 'step'>): readonly number[] {
-  let steps = 0;
-  return rows.map(({ place }) => {
-    if (place === 'step') steps += 1;
-    return place === 'step' ? steps * step : 0;
-  });
-}
+/** The steps that rows stand on, above the floor; a seat is none. */
+export const groupSteps = (group: Pick<Group, 'rows' | 'step'>): readonly number[] =>
+  supportsOf(group).map((support, row) => (group.rows[row]?.place === 'seated' ? 0 : support));

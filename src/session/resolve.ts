@@ -4,7 +4,8 @@ import type { FormatModel, Models } from '../models/types';
 import { cameraAt, viewAngle } from '../optics/camera';
 import { type Cut, cutFrom } from '../optics/cut';
 import { sensorSides } from '../optics/framing';
-import type { Camera, Lens, Result } from '../optics/types';
+import { must } from '../optics/result';
+import type { Camera, Lens } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
 import type { Cast } from './cast';
 import { companionOf, companyLimits, eyesAcrossFor } from './company';
@@ -48,11 +49,6 @@ export interface ResolvedPicture {
   readonly held: Held;
   /** It has the held size: by its own focal length or as a cut, and no limit stood in the way. */
   readonly followsCrop: boolean;
-}
-
-function must(camera: Result<Camera>): Camera {
-  if (camera.ok) return camera.value;
-  throw new RangeError(`${camera.reason}: limit ${camera.limit}, asked ${camera.asked}`);
 }
 
 /**

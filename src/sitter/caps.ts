@@ -100,8 +100,8 @@ export function fillingOf({
   const last = positions.length / 3 - 1;
   const found = new Set<number>();
   for (let t = 0; t < indices.length; t += 3) {
-    const corners = indices.subarray(t, t + 3);
-    if (corners.includes(last)) for (const v of corners) found.add(v);
+    const [a, b, c] = [indices[t], indices[t + 1], indices[t + 2]] as [number, number, number];
+    if (a === last || b === last || c === last) found.add(a).add(b).add(c);
   }
   return found;
 }

@@ -1,13 +1,13 @@
-import { Suspense, useMemo, useRef, useState } from 'react';
+import { Suspense, useMemo, useState } from 'react';
 import { frameAtEyePlane, Rail, type RailPicture, type ScaleKind } from '../../drawings';
 import { addPicture, moveStandpoint, setKept, setPlay } from '../../session/actions';
 import { runOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
-import type { Drag } from '../../session/store';
 import { type Kept, LETTERS, type Letter } from '../../session/types';
 import type { Sitter } from '../../sitter/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { Do, Toggle } from '../controls/words';
+import { useDragging } from '../state/useDragging';
 import type { Play } from '../state/usePlay';
 import { useProfile } from '../state/useProfile';
 import { useSheet } from '../state/useSheet';
@@ -26,12 +26,12 @@ const LEAST_BAND = 6.5;
 
 /** The rail under the pictures with its switches. */
 export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; play: Play }) {
-  const { session, store, act } = useWorkbench();
+  const { session, act } = useWorkbench();
   const { units, kept } = session;
   const room = useMemo(() => runOf(session.room), [session.room]);
   const [scale, setScale] = useState<ScaleKind>('even');
   const [typing, setTyping] = useState<{ letter: Letter; first: string } | null>(null);
-  const drag = useRef<Drag | null>(null);
+  const dragging = useDragging();
   const { ref, width, rem, windowHeight } = useSheet();
   const maxBand = Math.max(LEAST_BAND * rem, BAND_SHARE * windowHeight);
   const said = words.rail;
@@ -109,17 +109,10 @@ export function RailBox(props: { pictures: readonly Shown[]; sitter: Sitter; pla
             maxBand={maxBand}
             onMoveStart={() => {
               props.play.scrub(null);
-              drag.current = store.drag();
+              dragging.start();
             }}
-            onMove={(letter, to) =>
-              drag.current
-                ? drag.current.act(moveStandpoint, { letter, to })
-                : act(moveStandpoint, { letter, to })
-            }
-            onMoveEnd={() => {
-              drag.current?.end();
-              drag.current = null;
-            }}
+            onMove={(letter, to) => dragging.act(moveStandpoint, { letter, to })}
+            onMoveEnd={dragging.end}
             onType={(letter, first) => setTyping({ letter, first })}
           />
         )}

@@ -1,4 +1,4 @@
-import { formatNumber, formatPercent } from '../../readings/format';
+import { formatPercent } from '../../readings/format';
 import { parseShare } from '../../readings/parse';
 import {
   setCameraWall,
@@ -14,6 +14,7 @@ import { LIMITS } from '../../session/limits';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { LengthValue } from '../controls/LengthValue';
 import { ManyChoices } from '../controls/ManyChoices';
+import { MegapixelsValue } from '../controls/MegapixelsValue';
 import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
@@ -80,18 +81,8 @@ function KitSentence() {
           />
         ),
         megapixels: (
-          <TypedValue
-            label={labels.megapixels}
-            shown={said.megapixels(formatNumber(megapixels, 0))}
-            initial={formatNumber(megapixels, 0)}
-            parse={(text) => {
-              const value = Number(text.replace(/\s*(mp|megapixels)\s*$/i, '').replace(',', '.'));
-              return Number.isFinite(value) && text.trim() !== ''
-                ? { ok: true, value }
-                : { ok: false, why: said.notANumber(text) };
-            }}
-            range={LIMITS.megapixels}
-            offers={[12, 24, 45].map((value) => ({ value, shown: formatNumber(value, 0) }))}
+          <MegapixelsValue
+            megapixels={megapixels}
             onCommit={(to) => act(setFormat, { format, megapixels: to })}
           />
         ),

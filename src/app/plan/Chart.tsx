@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import {
   type ChartContent,
   type Moved,
@@ -10,8 +10,8 @@ import type { ConditionName, PlanRequest, Span, Verdict } from '../../plan/types
 import { moveStandpoint } from '../../session/actions/plan-page';
 import { runOf } from '../../session/kit';
 import { LIMITS } from '../../session/limits';
-import type { Drag } from '../../session/store';
 import type { Shown } from '../compare/shown';
+import { useDragging } from '../state/useDragging';
 import { useSheet } from '../state/useSheet';
 import { useWorkbench } from '../state/workbench';
 import { plan as said } from '../words/plan.en';
@@ -47,10 +47,10 @@ export function Chart(props: {
   request: PlanRequest;
   planned: Planned;
 }) {
-  const { session, store, act } = useWorkbench();
+  const { session } = useWorkbench();
   const { request, planned, pictures } = props;
   const sheet = useSheet();
-  const drag = useRef<Drag | null>(null);
+  const dragging = useDragging();
   const show = showIn(session.units);
   const { cameraWall } = runOf(session.room);
   const content = useMemo((): ChartContent => {
@@ -94,13 +94,8 @@ export function Chart(props: {
   }, [planned, request, pictures, session.units, cameraWall, show]);
   const onMove = (what: PlanThing, [to]: Moved, phase: MovePhase) => {
     if (what.kind !== 'camera') return;
-    if (phase === 'start') drag.current ??= store.drag();
-    const acting = drag.current ? drag.current.act : act;
-    if (phase === 'move') acting(moveStandpoint, { letter: what.letter, to });
-    if (phase === 'end') {
-      drag.current?.end();
-      drag.current = null;
-    }
+    if (phase === 'move') dragging.act(moveStandpoint, { letter: what.letter, to });
+    else dragging[phase]();
   };
   const [best] = planned.oneStandpoint;
   const nameOf = (id: string) => request.wanted.find((each) => each.id === id)?.name ?? '';

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { useMemo, useState } from 'react';
 import {
   FromAbove,
   FromSide,
@@ -11,11 +11,11 @@ import { formatLength } from '../../readings/format';
 import { parseLength } from '../../readings/parse';
 import type { Cast } from '../../session/cast';
 import { leadOf } from '../../session/cast';
-import type { Drag } from '../../session/store';
 import type { Picture } from '../../session/types';
 import type { Shown } from '../compare/shown';
 import Entry from '../controls/Entry';
 import { Sheet } from '../controls/Sheet';
+import { useDragging } from '../state/useDragging';
 import { useProfile } from '../state/useProfile';
 import { useSheet } from '../state/useSheet';
 import { useWorkbench } from '../state/workbench';
@@ -32,19 +32,13 @@ interface Typing {
 }
 
 /** The room from above and from the side; what is drawn is moved there, and typed. */
-export function Drawings(props: {
-  cast: Cast;
-  pictures: readonly Shown[];
-  request: PlanRequest;
-  /** On paper, at 1 : n. */
-  printScale?: number;
-}) {
-  const { session, models, store, act } = useWorkbench();
-  const { pictures, request, printScale } = props;
+export function Drawings(props: { cast: Cast; pictures: readonly Shown[]; request: PlanRequest }) {
+  const { session, models, act } = useWorkbench();
+  const { pictures, request } = props;
   const profile = useProfile(leadOf(props.cast, session.pictures[0] as Picture));
   const above = useSheet();
   const side = useSheet();
-  const drag = useRef<Drag | null>(null);
+  const dragging = useDragging();
   const [typing, setTyping] = useState<Typing | null>(null);
   const content = useMemo(
     () =>
@@ -52,19 +46,13 @@ export function Drawings(props: {
     [session, pictures, request, models, profile],
   );
   const onMove = (what: PlanThing, to: Moved, phase: MovePhase) => {
-    if (phase === 'start') drag.current ??= store.drag();
-    const acting = drag.current ? drag.current.act : act;
-    if (phase === 'move') move(acting, session, what, to, content.eyeHeight);
-    if (phase === 'end') {
-      drag.current?.end();
-      drag.current = null;
-    }
+    if (phase === 'move') move(dragging.act, session, what, to, content.eyeHeight);
+    else dragging[phase]();
   };
   const actions = {
     onMove,
     onType: (what: PlanThing, which: 0 | 1, first: string) => setTyping({ what, which, first }),
   };
-  const scale = printScale === undefined ? {} : { printScale };
   const show = (metres: number) => formatLength(metres, session.units, 'distance');
   const typed = typing && placeOfThing(content, typing.what);
   return (
@@ -73,13 +61,7 @@ export function Drawings(props: {
         <h2>{said.fromAbove}</h2>
         <div ref={above.ref}>
           {above.width > 0 && (
-            <FromAbove
-              content={content}
-              width={above.width}
-              rem={above.rem}
-              {...scale}
-              {...actions}
-            />
+            <FromAbove content={content} width={above.width} rem={above.rem} {...actions} />
           )}
         </div>
       </section>
@@ -87,7 +69,7 @@ export function Drawings(props: {
         <h2>{said.fromSide}</h2>
         <div ref={side.ref}>
           {side.width > 0 && (
-            <FromSide content={content} width={side.width} rem={side.rem} {...scale} {...actions} />
+            <FromSide content={content} width={side.width} rem={side.rem} {...actions} />
           )}
         </div>
       </section>
@@ -101,12 +83,9 @@ export function Drawings(props: {
             range={typedRange(content, typing.what, typing.which)}
             show={show}
             onCommit={(to) => {
-              const next: Moved =
-                typing.which === 0
-                  ? typed[1] === undefined
-                    ? [to]
-                    : [to, typed[1]]
-                  : [typed[0], to];
+              const next = typed.map((now, i) =>
+                i === typing.which ? to : now,
+              ) as unknown as Moved;
               move(act, session, typing.what, next, content.eyeHeight);
             }}
             close={() => setTyping(null)}

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Lens } from '../../optics/types';
-import { formatFNumber, formatFocal, formatLength, formatNumber } from '../../readings/format';
+import { formatFNumber, formatFocal, formatLength } from '../../readings/format';
 import {
   addBody,
   addKit,
@@ -14,12 +14,12 @@ import {
   setBody,
 } from '../../session/actions/plan-page';
 import { bodyOf, kitOf, lensesOf } from '../../session/kit';
-import { LIMITS, MOST } from '../../session/limits';
+import { MOST } from '../../session/limits';
 import type { Body } from '../../session/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
+import { MegapixelsValue } from '../controls/MegapixelsValue';
 import { Sheet } from '../controls/Sheet';
 import { TextValue } from '../controls/TextValue';
-import { TypedValue } from '../controls/TypedValue';
 import { Do } from '../controls/words';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
@@ -92,17 +92,8 @@ function BodyLine(props: { body: Body }) {
           />
         ),
         megapixels: (
-          <TypedValue
-            label={words.compare.labels.megapixels}
-            shown={words.compare.megapixels(formatNumber(body.megapixels, 0))}
-            initial={formatNumber(body.megapixels, 0)}
-            parse={(text) => {
-              const value = Number(text.trim().replace(',', '.'));
-              return text.trim() !== '' && Number.isFinite(value)
-                ? { ok: true, value }
-                : { ok: false, why: words.compare.notANumber(text) };
-            }}
-            range={LIMITS.megapixels}
+          <MegapixelsValue
+            megapixels={body.megapixels}
             onCommit={(megapixels) => act(setBody, { body: body.id, megapixels })}
           />
         ),

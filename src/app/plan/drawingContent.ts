@@ -16,7 +16,7 @@ import { known } from '../../session/known';
 import { type LampName, lampPlace, STANDS } from '../../session/light';
 import { LIMITS } from '../../session/limits';
 import { personDimensions, personOf } from '../../session/person';
-import { groupSteps, shownWanted } from '../../session/plan-shown';
+import { groupSteps, type ShownWanted, shownWanted } from '../../session/plan-shown';
 import type { PersonId, Session } from '../../session/types';
 import { UPRIGHT } from '../../sitter/types';
 import { focusMarks } from '../compare/focusMarks';
@@ -63,11 +63,10 @@ function pictureOf(shown: Shown, session: Session, eyeHeight: number): Pictures[
 /** Everybody in the picture that is spoken of: the session's people, or the group's. */
 function figures(
   session: Session,
-  request: PlanRequest,
+  wanted: ShownWanted | null,
   models: Models,
   profile: ProfileOutline | null,
 ): PlanFigure[] {
-  const wanted = shownWanted(session, request);
   const { group } = session.plan;
   if (wanted?.isGroup && group) {
     const steps = groupSteps(group);
@@ -84,8 +83,7 @@ function figures(
       });
     });
   }
-  const [first] = request.wanted;
-  return (wanted?.people ?? first?.people ?? []).map(({ id, name, eyes }, i) => {
+  return (wanted?.people ?? []).map(({ id, name, eyes }, i) => {
     const person = personOf(session, id as PersonId);
     return figureOf({
       id,
@@ -157,7 +155,7 @@ export function drawingContent(
     units: session.units,
     room,
     eyeHeight: -around.floor,
-    people: figures(session, request, models, profile),
+    people: figures(session, wanted, models, profile),
     steps: wanted?.isGroup && plan.group ? stepsUnder(plan.group, wanted.people) : [],
     pictures: pictures.map((shown) => pictureOf(shown, session, -around.floor)),
     chosen: plan.picture,
