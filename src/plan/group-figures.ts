@@ -11,6 +11,9 @@ import type { PlanPerson } from './types';
 export interface GroupFigures {
   /** Width of the frame at the front row, margins with it, metres. */
   readonly width: number;
+  /** From the lens to the front row, and from there to the back row, metres. */
+  readonly front: number;
+  readonly rowsApart: number;
   /** By how much heads of the front row are drawn larger than those of the back row: (s - zb) / (s - zf) - 1. */
   readonly headDifference: number;
   /** Focus that shares the front and the back row, from the lens, and the f-number from which both are sharp. */
@@ -72,6 +75,8 @@ export function groupFigures(
   const half = mostStretch === null ? null : halfWidthFor(s - near, mostStretch);
   return {
     width,
+    front: s - near,
+    rowsApart: near - far,
     headDifference: (s - far) / (s - near) - 1,
     shared: near === far ? null : { focus: must(focusForTwoPlanes(a, b)), fNumber },
     ends: {

@@ -118,7 +118,7 @@ function PaperDrawings(props: { cast: Cast; pictures: readonly Shown[]; request:
   const sheet = { content, width: 0, rem: PRINT_REM, printScale: scale };
   return (
     <article
-      className="card card-drawings print-ink"
+      className="card card-drawings"
       aria-label={said.drawings(scale)}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone it scrolls, by keys too
       tabIndex={0}

@@ -83,7 +83,10 @@ function figures(
       });
     });
   }
-  return (wanted?.people ?? []).map(({ id, name, eyes }, i) => {
+  // Without a wanted picture the first person stands there all the same.
+  const [{ id: first, model }] = session.people;
+  const alone = [{ id: first, name: known(models.sitters, model).name, eyes: [0, 0, 0] as const }];
+  return (wanted?.people ?? alone).map(({ id, name, eyes }, i) => {
     const person = personOf(session, id as PersonId);
     return figureOf({
       id,

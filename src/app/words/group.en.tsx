@@ -60,6 +60,8 @@ export const group = {
     width: (width: string) => `The frame must be ${width} wide at the front row, margins with it.`,
     heads: (share: string) =>
       `Heads of the front row are drawn ${share} larger than those of the back row.`,
+    keep: (share: string, distance: string, apart: string) =>
+      `To keep them within the ${share} that is asked, stand at least ${distance} before the front row, or keep the back row within ${apart} of it.`,
     focus: (focus: string, fNumber: string) =>
       `Focus at ${focus}: both rows are then sharp from ${fNumber} on. It lies nearer to the front row than the middle, and not at a third.`,
     ends: (straight: string, curved: string) =>
