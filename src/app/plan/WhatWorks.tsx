@@ -62,7 +62,6 @@ function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: Pl
                 )}
               </span>
             ))}
-            .
           </>
         )}
       </p>

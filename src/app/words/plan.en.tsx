@@ -205,7 +205,7 @@ export const plan = {
     stretch: (value: ReactNode) => <>no face is stretched more than {value}</>,
     rowDifference: (value: ReactNode) => <>heads of different rows differ by at most {value}</>,
     personal: (value: ReactNode) => <>the lens keeps {value} from the eyes</>,
-    clearance: (value: ReactNode) => <>it keeps {value} from the nose</>,
+    clearance: (value: ReactNode) => <>the front of the lens keeps {value} from the nose</>,
     sharp: (value: ReactNode) => <>{value} sharp</>,
     fNumber: (widest: ReactNode, smallest: ReactNode) => (
       <>
