@@ -1,8 +1,8 @@
 /**
- * Where the people of a group stand. The group's frame: origin in the middle of the front row at the
- * eye height of its first person, the one nearest to that middle; +X to the sitters' left (the
- * picture's right), +Y up, +Z along the camera's axis towards the camera, which stands `depth` away.
- * With an odd front row of equals that is the first person's own frame. Metres, radians.
+ * Where the people of a group stand. The group's frame: origin in the middle of the front row, which the
+ * camera's axis runs through, at the eye height of its first person, the one nearest to that middle; +X to
+ * the sitters' left (the picture's right), +Y up, +Z along the camera's axis towards the camera, which
+ * stands `depth` away. With an odd front row of equals that is the first person's own frame. Metres, radians.
  */
 import { ok, refuse } from '../optics/result';
 import type { Result, Vec3 } from '../optics/types';
@@ -100,7 +100,7 @@ export interface MemberPlace {
 }
 
 export interface GroupPlaces {
-  /** The first is the one the frame's origin is taken from; then row by row from the picture's left. */
+  /** The first is the one whose eyes the heights are told from; then row by row from the picture's left. */
   readonly members: readonly [MemberPlace, ...MemberPlace[]];
   /** Floor, y. */
   readonly floor: number;
@@ -134,7 +134,7 @@ function rowOver(
   const steps = members
     .slice(1)
     .map((member, i) => spacingOf(members[i] as GroupMember, member, spacing));
-  if (curve === 'straight') return ok(centred(steps).map((x) => [x, -back, 0] as const));
+  if (curve === 'straight') return ok(centred(steps).map((x) => [x, 0 - back, 0] as const));
   const radius = depth + back;
   const widest = Math.max(0, ...steps);
   if (widest >= 2 * radius) return refuse('behind-camera', 2 * radius, widest);

@@ -3,6 +3,7 @@
  * so much that everybody is in it. A person at z before the eye plane is drawn s / (s - z) times as large
  * as there, so that each outermost part asks for A + B s / (s - z): the frame is the largest of these.
  */
+import type { Vec3 } from '../optics/types';
 import { between, FARTHEST, type Interval, NEAREST } from './intervals';
 import {
   constant,
@@ -31,19 +32,27 @@ interface Demand {
   readonly z: number;
 }
 
+/** Of the frame's height, by a point at its lower edge. */
+const below = ([, y, z]: Vec3, { cameraHeight: h, eyesAt }: Wanted): Demand => ({
+  a: -h / (1 - eyesAt),
+  b: (h - y) / (1 - eyesAt),
+  z,
+});
+
 const heightOf = ({ a, b, z }: Demand, s: number): number => a + (b * s) / (s - z);
 
 /** What everybody's outermost parts ask of the frame's height, `aspect` its width over its height. */
 function demands(wanted: Wanted, aspect: number): Demand[] {
-  const { people, margin, eyesAcross, eyesAt, cameraHeight: h } = wanted;
+  const { people, margin, eyesAcross, eyesAt, cameraHeight: h, downTo = [] } = wanted;
   const right = (1 - eyesAcross - margin) * aspect;
   const left = (eyesAcross - margin) * aspect;
-  const all = people.flatMap((person): Demand[] => [
+  const sidesAndEnds = people.flatMap((person): Demand[] => [
     { a: 0, b: (person.eyes[0] + person.halfBreadth) / right, z: person.eyes[2] },
     { a: 0, b: (person.halfBreadth - person.eyes[0]) / left, z: person.eyes[2] },
     { a: h / eyesAt, b: (person.crown[1] - h) / eyesAt, z: person.crown[2] },
-    { a: -h / (1 - eyesAt), b: (h - person.chin[1]) / (1 - eyesAt), z: person.chin[2] },
+    below(person.chin, wanted),
   ]);
+  const all = [...sidesAndEnds, ...downTo.map((point) => below(point, wanted))];
   // Of those at one depth with one offset, only the largest can lead.
   const leading = new Map<string, Demand>();
   for (const each of all) {

@@ -1,7 +1,8 @@
 /**
  * What the plan is asked and what it answers. Lengths in metres, angles in radians. Everything stands in
  * the frame of the first person of a framing: origin midway between the pupils, +X to the sitter's left,
- * +Y up, +Z along the camera's axis towards the camera. The axis is level; `s` is the depth of the eye
+ * +Y up, +Z along the camera's axis towards the camera. A group's origin is the middle of its front row, at the
+ * eye height of whoever is nearest to it. The axis is level; `s` is the depth of the eye
  * plane along it, `d` the standpoint distance: d^2 = s^2 + height^2.
  */
 import type { Lens, Orientation, SensorFormat, Vec3 } from '../optics/types';
@@ -85,6 +86,8 @@ export interface Wanted {
    * frame's width) at each side; the places of the eyes above leave room for the chest.
    */
   readonly frameHeight: number | null;
+  /** Points that a growing frame reaches down to besides the chins: a framing's lower edge under each of the front row. */
+  readonly downTo?: readonly Vec3[];
   readonly margin: number;
   /** Entrance pupil above (+) or below (-) the first person's eyes. */
   readonly cameraHeight: number;

@@ -115,7 +115,7 @@ function figureOf(model: SitterModel): { dimensions: Dimensions; landmarks: Land
   return fresh;
 }
 
-/** A group in the frame of its first person, the one nearest to the middle of the front row. */
+/** A group in its own frame, the middle of its front row on the axis. */
 export interface Gathered {
   readonly people: readonly [PlanPerson, ...PlanPerson[]];
   /** The first person's eyes above the floor. */
@@ -145,15 +145,9 @@ export function gathered(group: Group, depth: number, models: Models): Gathered 
   const [first, ...others] = placed.value.members;
   const personOf = (place: typeof first): PlanPerson =>
     personAt(place, landmarks.get(place.member.id) as Landmarks);
-  // All is told from the first person's eyes, who may stand beside the row's middle.
-  const [x, y, z] = first.eyes;
-  const back: Vec3 = [-x, -y, -z];
   return {
-    people: [
-      movedTo(personOf(first), back),
-      ...others.map((each) => movedTo(personOf(each), back)),
-    ],
-    eyes: y - placed.value.floor,
+    people: [personOf(first), ...others.map(personOf)],
+    eyes: -placed.value.floor,
     places: placed.value,
   };
 }

@@ -6,12 +6,13 @@ import { planRoom } from '../plan/room';
 import type { PlanPerson, PlanRequest, Wanted } from '../plan/types';
 import { wantedCompany } from './company';
 import { usualFrameHeight } from './framed';
+import { downTo } from './group-frame';
 import { bodyOf, kitOf } from './kit';
 import { known } from './known';
 import { personOf } from './person';
 import { cameraId, planCameras } from './plan-camera';
-import { gathered, movedTo, standing } from './plan-people';
-import type { PlanWanted, Session } from './types';
+import { type Gathered, gathered, movedTo, standing } from './plan-people';
+import type { Group, PlanWanted, Session } from './types';
 
 const CENTIMETRE = 0.01;
 
@@ -21,25 +22,28 @@ interface Cast {
   readonly eyes: number;
 }
 
-/** The session's group, a curved one bent about the picture that results are hung in; null without one. */
-export function gatheredGroup(
-  { plan, pictures }: Pick<Session, 'plan' | 'pictures'>,
-  models: Models,
-): Cast | null {
-  if (plan.group === null) return null;
+/** From the camera of the picture that results are hung in to the eye plane, along the level axis. */
+export function hungDepth({ plan, pictures }: Pick<Session, 'plan' | 'pictures'>): number {
   const hung = pictures.find(({ letter }) => letter === plan.picture) ?? pictures[0];
-  const depth = hung?.standpoint ?? 1;
-  return (
-    gathered(plan.group, depth, models) ??
-    gathered({ ...plan.group, curve: 'straight' }, depth, models)
-  );
+  if (!hung) return 1;
+  const { standpoint, cameraHeight } = hung;
+  return Math.sqrt(Math.max(0, standpoint ** 2 - cameraHeight ** 2)) || standpoint;
 }
 
-/** Who is in a wanted picture. Without a second person or a group the first one is. */
+/** The session's group, a curved one bent about the picture that results are hung in; null without one. */
+export function gatheredGroup(
+  session: Pick<Session, 'plan' | 'pictures'>,
+  models: Models,
+): Gathered | null {
+  const { group } = session.plan;
+  if (group === null) return null;
+  const depth = hungDepth(session);
+  return gathered(group, depth, models) ?? gathered({ ...group, curve: 'straight' }, depth, models);
+}
+
+/** Who of the session's people is in a wanted picture. Without a second person the first one is. */
 function castOf(session: Session, { of }: PlanWanted, models: Models): Cast {
   const { beside } = session;
-  const group = of === 'group' ? gatheredGroup(session, models) : null;
-  if (group) return group;
   const { person, eyes } = standing(personOf(session, of === '2' ? '2' : '1'), models);
   if (of !== 'both' || session.people.length < 2) return { people: [person], eyes };
   const second = standing(personOf(session, '2'), models);
@@ -84,6 +88,21 @@ function frameOf(
   return { frameHeight, eyesAcross: 0.5 - second.eyes[0] / 2 / ((frameHeight * width) / height) };
 }
 
+/** The frame of a group: grown until everybody is in it, down to where the framing has it. */
+function groupFrame(
+  { framing: id, frameHeight }: PlanWanted,
+  group: Group,
+  cast: Gathered,
+  models: Models,
+): Pick<Wanted, 'frameHeight' | 'eyesAcross' | 'downTo'> {
+  const framing = id === null ? undefined : models.framings.get(id);
+  return {
+    frameHeight,
+    eyesAcross: 0.5,
+    ...(framing ? { downTo: downTo(group, cast, framing, models) } : {}),
+  };
+}
+
 /** Who is before the camera, in the words of a list: the framing's name, and who is in it. */
 function nameOf({ framing, of }: PlanWanted, session: Session, models: Models): string {
   const name = framing === null ? 'Own frame' : known(models.framings, framing).name;
@@ -97,11 +116,13 @@ function wantedOf(
   wanted: PlanWanted,
   models: Models,
 ): { readonly wanted: Wanted; readonly eyes: number } {
-  const { people, eyes } = castOf(session, wanted, models);
-  const isGroup = wanted.of === 'group' && session.plan.group !== null;
-  const frame = isGroup
-    ? { frameHeight: wanted.frameHeight, eyesAcross: 0.5 }
-    : frameOf(session, wanted, people, models);
+  const { group } = session.plan;
+  const together = wanted.of === 'group' ? gatheredGroup(session, models) : null;
+  const { people, eyes } = together ?? castOf(session, wanted, models);
+  const frame =
+    group && together
+      ? groupFrame(wanted, group, together, models)
+      : frameOf(session, wanted, people, models);
   return {
     eyes,
     wanted: {
@@ -146,9 +167,7 @@ const partsOf = ({ kits, kit, ownLenses, people, beside, room, plan, ...rest }: 
     ? rest.crop.frameHeight
     : null,
   // A curved row is bent about the camera.
-  plan.group?.curve === 'curved'
-    ? rest.pictures.find(({ letter }) => letter === plan.picture)?.standpoint
-    : null,
+  plan.group?.curve === 'curved' ? hungDepth({ plan, pictures: rest.pictures }) : null,
 ];
 
 let last: {

@@ -69,11 +69,12 @@ function grown(outline: Outline, times: number): Outline {
 /** Height of the frame at the eye plane: fixed, or the least that everybody's outermost parts fit in. */
 export function frameHeight(wanted: Wanted, aspect: number, s: number): number {
   if (wanted.frameHeight !== null) return wanted.frameHeight;
-  const { people, margin, eyesAcross, eyesAt, cameraHeight } = wanted;
+  const { people, margin, eyesAcross, eyesAt, cameraHeight, downTo = [] } = wanted;
+  const up = (p: Vec3) => cameraHeight + ((p[1] - cameraHeight) * s) / (s - p[2]);
   return Math.max(
+    ...downTo.map((p) => -up(p) / (1 - eyesAt)),
     ...people.flatMap(({ eyes, halfBreadth, crown, chin }) => {
       const wide = s / (s - eyes[2]);
-      const up = (p: Vec3) => cameraHeight + ((p[1] - cameraHeight) * s) / (s - p[2]);
       return [
         ((eyes[0] + halfBreadth) * wide) / (1 - eyesAcross - margin) / aspect,
         ((halfBreadth - eyes[0]) * wide) / (eyesAcross - margin) / aspect,

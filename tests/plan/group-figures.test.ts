@@ -1,20 +1,19 @@
-/** Two rows of a group worked by hand; end heads against the exact outline of a ball. */
+/** Two rows of a group worked by hand. tests/reference/plan-group.test.ts holds them against the outside world. */
 import { describe, expect, test } from 'vitest';
 import { loadModels } from '../../src/models/node';
-import { sphereImage } from '../../src/optics/off-axis';
 import type { SensorFormat } from '../../src/optics/types';
-import { metres, radians } from '../../src/optics/units';
 import type { PlanPerson } from '../../src/plan';
 import {
+  asideFor,
   depthForHeads,
+  type GroupSeen,
   groupFigures,
-  halfWidthFor,
   rowsApartFor,
 } from '../../src/plan/group-figures';
 
 const format = loadModels().formats.get('full-frame') as SensorFormat;
 
-const at = (x: number, z: number): PlanPerson => ({
+const at = (x: number, z: number, row = z < 0 ? 1 : 0): PlanPerson => ({
   id: `${x} ${z}`,
   name: 'Somebody',
   eyes: [x, 0, z],
@@ -30,12 +29,24 @@ const at = (x: number, z: number): PlanPerson => ({
   crown: [x, 0.12, z - 0.08],
   chin: [x, -0.12, z],
   halfBreadth: 0.25,
-  row: z < 0 ? 1 : 0,
+  row,
+});
+
+const seen = (
+  straight: readonly PlanPerson[],
+  change: Partial<GroupSeen> & { curved?: readonly PlanPerson[] } = {},
+): GroupSeen => ({
+  people: { straight, curved: change.curved ?? null },
+  chosen: 'straight',
+  s: 4,
+  lens: 0,
+  most: null,
+  ...change,
 });
 
 describe('two rows, 4.00 m and 4.80 m before the lens', () => {
   const people = [at(0, 0), at(-1.2, 0), at(1.2, 0), at(-0.9, -0.8), at(0.9, -0.8)];
-  const does = groupFigures(people, 4, format, 0.1);
+  const does = groupFigures(seen(people, { most: 0.1 }), format);
   if (!does) throw new Error('no figures');
 
   test('heads differ by 4.8 / 4.0 - 1 = 20 %', () => {
@@ -57,40 +68,71 @@ describe('two rows, 4.00 m and 4.80 m before the lens', () => {
     expect(n).toBeCloseTo(1.37, 2);
   });
 
-  test('end heads, 1.2 m aside of 4 m, are drawn sec t = 1.044 wider, curved sec^2 t = 1.09', () => {
+  test('end heads, 1.2 m aside of 4 m, are drawn sec t = 1.044 wider and no higher', () => {
     // tan t = 0.3: sec^2 t = 1.09.
-    expect(does.ends.straight).toBeCloseTo(Math.sqrt(1.09), 12);
-    expect(does.ends.curved).toBeCloseTo(1.09, 12);
+    expect(does.ends.straight?.across).toBeCloseTo(Math.sqrt(1.09), 12);
+    expect(does.ends.straight?.up).toBe(1);
+    expect(does.ends.curved).toBe(null);
   });
 
   test('under 10 % stretch the ends stand within 4 sqrt(1.21 - 1) = 1.833 m', () => {
-    expect(halfWidthFor(4, 0.1)).toBeCloseTo(4 * Math.sqrt(0.21), 12);
-    expect(does.limit?.half).toBeCloseTo(1.833, 3);
+    expect(asideFor('straight', 4, 0, 0.1)).toBeCloseTo(4 * Math.sqrt(0.21), 12);
+    // 1.833 / 1.2 is less than 4.8 sqrt(0.21) / 0.9 of the back row, so it is the front row's.
+    expect(does.ends.straight?.limit?.row).toBe(0);
+    expect(does.ends.straight?.limit?.aside).toBeCloseTo(1.833, 3);
+    expect(does.ends.straight?.limit?.forward).toBe(0);
     // 1.2 m from head to head: three such ways in 3.67 m, so 4 people.
-    expect(does.limit?.people).toBe(4);
+    expect(does.ends.straight?.limit?.people).toBe(4);
   });
 });
 
-test('the stretch of a small ball is that of its exact outline', () => {
-  const angle = radians(Math.atan(0.3));
-  const radius = metres(0.001);
-  // Equal distance 4 m, off and on the axis; sphereImage traces the cone that touches the ball.
-  const off = sphereImage(radius, metres(4), angle);
-  const on = sphereImage(radius, metres(4), radians(0));
-  if (!off.ok || !on.ok) throw new Error('no image');
-  const people = [at(0, 0), at(1.2, 0), at(-1.2, 0)];
-  const does = groupFigures(people, 4, format, null);
-  expect(off.value.radial / on.value.radial).toBeCloseTo(does?.ends.curved ?? 0, 5);
+describe('five in a curved row 4.00 m about the lens, 0.60 m from head to head', () => {
+  // As the chord: 2 asin(0.3 / 4) = 0.150141 rad from one to the next; the ends at twice that, 0.300282 rad.
+  const a = 2 * Math.asin(0.3 / 4);
+  const curved = [0, -1, 1, -2, 2].map((i) => at(4 * Math.sin(i * a), 4 - 4 * Math.cos(i * a), 0));
+  const straight = [0, -1, 1, -2, 2].map((i) => at(0.6 * i, 0));
+  const does = groupFigures(seen(straight, { curved, chosen: 'curved', most: 0.1 }), format);
+
+  test('its end heads are drawn sec^2 wider and sec higher, at the angle of the curve', () => {
+    // cos 0.300282 = 0.955253: 1.09588 and 1.046843.
+    expect(does?.ends.curved?.across).toBeCloseTo(1.09588, 5);
+    expect(does?.ends.curved?.up).toBeCloseTo(1.046843, 5);
+    expect(does?.ends.straight?.across).toBeCloseTo(Math.sqrt(1.09), 12);
+  });
+
+  test('heads at its ends are nearer: 4 cos 0.300282 = 3.821 m, drawn 4.7 % larger than the middle', () => {
+    expect(does?.front).toBeCloseTo(3.821, 3);
+    expect(does?.headDifference).toBeCloseTo(0.046843, 5);
+  });
+
+  test('under 10 % stretch they stand within 4 sin t = 1.667 m, 0.364 m before the middle', () => {
+    // cos t = 1 / 1.1: t = 0.429700, sin t = 0.416598; 4 (1 - 1 / 1.1) = 0.363636.
+    const limit = does?.ends.curved?.limit;
+    expect(limit?.aside).toBeCloseTo(4 * 0.416598, 4);
+    expect(limit?.forward).toBeCloseTo(0.363636, 5);
+    // 2 x 0.4297 / 0.150141 = 5.72: six people. Straight: 2 x 1.833 / 0.6 = 6.11: seven.
+    expect(limit?.people).toBe(6);
+    expect(does?.ends.straight?.limit?.people).toBe(7);
+  });
 });
 
-test('an even row is told from the axis through its first person, as the plan frames it', () => {
-  // 0.6 m from head to head: the second stands 0.6 m aside, his shoulder 0.85 m. 2 · 0.85 / 0.9 m.
-  const does = groupFigures([at(0, 0), at(0.6, 0)], 4, format, null);
-  expect(does?.width).toBeCloseTo(1.7 / 0.9, 12);
-  expect(does?.ends.straight).toBeCloseTo(Math.hypot(4, 0.6) / 4, 12);
+test('a row over or under the lens has less room aside', () => {
+  // tan t = sqrt(0.21); 1 m over the lens: sqrt(16 x 0.21 - 1) = 1.536 m aside; curved sqrt((3.36 - 1) / 1.21).
+  expect(asideFor('straight', 4, 1, 0.1)).toBeCloseTo(Math.sqrt(2.36), 12);
+  expect(asideFor('curved', 4, 1, 0.1)).toBeCloseTo(Math.sqrt(2.36 / 1.21), 12);
+  expect(asideFor('straight', 4, 2, 0.1)).toBe(null);
+  const does = groupFigures(seen([at(-1, 0), at(1, 0)], { lens: 1, most: 0.1 }), format);
+  expect(does?.ends.straight?.limit?.aside).toBeCloseTo(Math.sqrt(2.36), 12);
+});
+
+test('two people are told from the axis between them', () => {
+  // 0.3 m aside each, the shoulder 0.55 m: 2 x 0.55 / 0.9 m.
+  const does = groupFigures(seen([at(-0.3, 0), at(0.3, 0)]), format);
+  expect(does?.width).toBeCloseTo(1.1 / 0.9, 12);
+  expect(does?.ends.straight?.across).toBeCloseTo(Math.hypot(4, 0.3) / 4, 12);
 });
 
 test('a camera among the people, and nobody, give no figures', () => {
-  expect(groupFigures([at(0, 0)], 0, format, null)).toBe(null);
-  expect(groupFigures([], 4, format, null)).toBe(null);
+  expect(groupFigures(seen([at(0, 0)], { s: 0 }), format)).toBe(null);
+  expect(groupFigures(seen([]), format)).toBe(null);
 });

@@ -173,12 +173,17 @@ export const wanted: fc.Arbitrary<Wanted> = fc
     margin: between(0, 0.08),
     cameraHeight: fc.oneof(fc.constant(0), between(-0.8, 0.6)),
     person: fc.constantFrom(...PEOPLE),
+    // Under somebody: none lies before all eyes.
+    down: fc.array(fc.tuple(between(-1, 1), between(-2, -0.1), between(-0.4, 0)), {
+      maxLength: 2,
+    }),
     others: fc.oneof({ weight: 2, arbitrary: fc.constant([]) }, { weight: 1, arbitrary: group }),
   })
-  .map(({ person, others, ...rest }) => ({
+  .map(({ person, others, down, ...rest }) => ({
     id: 'wanted',
     name: 'wanted',
     ...rest,
+    downTo: down,
     people: [person, ...others],
   }));
 

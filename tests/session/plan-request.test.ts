@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dimensionsOf, frameHeightOf } from '../../src/models/framing';
 import { solvePlan } from '../../src/plan';
 import type { PlanPerson, Verdict } from '../../src/plan/types';
 import type { Action } from '../../src/session/actions/action';
@@ -155,6 +156,93 @@ describe('a group', () => {
       -(0.45 + mm('adult-woman', 'sitting_height') - mm('adult-woman', 'vertex_above_eyes')),
       9,
     );
+  });
+
+  it('of an even row has its middle, not its first person, on the axis', () => {
+    const two = ['adult-woman', 'adult-woman'];
+    const even = doing(demo, actions.addRow, { place: 'standing', models: two, spacing: 0.6 });
+    const { people } = must(
+      planRequest(doing(even, actions.addWanted, { of: 'group' }), models).wanted.at(-1),
+    );
+    expect(people.map(({ eyes: [x] }) => x)).toEqual([-0.3, 0.3]);
+    expect(people.map(({ eyes: [, , z] }) => z)).toEqual([0, 0]);
+  });
+
+  describe('framed by name', () => {
+    const framed = (framing: string) =>
+      must(
+        planRequest(doing(rows, actions.addWanted, { framing, of: 'group' }), models).wanted.at(-1),
+      );
+    const lower = (framing: string, model: string) => {
+      const found = must(models.framings.get(framing));
+      const { usual } = frameHeightOf(found, dimensionsOf(must(models.sitters.get(model))));
+      return (1 - found.eyesAt) * usual;
+    };
+
+    it('reaches as far below the front row’s eyes as a picture of one sitter', () => {
+      const { downTo, people, orientation } = framed('half-length');
+      const front = people.filter(({ row }) => row === 0);
+      expect(orientation).toBe('landscape');
+      expect(downTo).toHaveLength(3);
+      const below = lower('half-length', 'adult-woman');
+      expect(below).toBeGreaterThan(0.4);
+      expect(downTo?.[0]?.[1]).toBeCloseTo(-below, 9);
+      expect(downTo?.map(([x]) => x).toSorted()).toEqual(
+        front.map(({ eyes: [x] }) => x).toSorted(),
+      );
+    });
+
+    it('shows a seated row down to the feet, and as much floor under them as for one who stands', () => {
+      const underFeet =
+        lower('full-length', 'adult-woman') -
+        mm('adult-woman', 'stature') +
+        mm('adult-woman', 'vertex_above_eyes');
+      const { downTo, room } = framed('full-length');
+      expect(underFeet).toBeGreaterThan(0.02);
+      expect(downTo?.[0]?.[1]).toBeCloseTo(must(room).floor - underFeet, 9);
+    });
+
+    it('holds all of it from the recommended standpoint, the eyes between crown and lower edge', () => {
+      const open = doing(rows, actions.setRoom, { length: 14, width: 8, obstacles: [] });
+      const asking = doing(open, actions.setAsked, {
+        noseGain: null,
+        stretch: null,
+        rowDifference: null,
+        backdropMargin: null,
+      });
+      const session = doing(
+        { ...asking, plan: { ...asking.plan, wanted: [] } },
+        actions.addWanted,
+        {
+          framing: 'half-length',
+          of: 'group',
+        },
+      );
+      const wanted = must(planRequest(session, models).wanted[0]);
+      const found = solvePlan(planRequest(session, models)).verdicts.flatMap(
+        ({ recommended }) => recommended ?? [],
+      );
+      expect(found.length).toBeGreaterThan(0);
+      for (const { depth, frameHeight } of found) {
+        const drawn = ([, y, z]: readonly number[]) => ((y ?? 0) * depth) / (depth - (z ?? 0));
+        const lowest = Math.min(...must(wanted.downTo).map(drawn));
+        const highest = Math.max(...wanted.people.map(({ crown }) => drawn(crown)));
+        expect(-lowest).toBeLessThanOrEqual((1 - wanted.eyesAt) * frameHeight + 1e-9);
+        expect(highest).toBeLessThanOrEqual(wanted.eyesAt * frameHeight + 1e-9);
+      }
+    });
+
+    it('is framed as one sitter again when the group goes from it', () => {
+      const group = doing(rows, actions.addWanted, { framing: 'half-length', of: 'group' });
+      const { id, eyesAt } = must(group.plan.wanted.at(-1));
+      const alone = must(
+        doing(group, actions.setWanted, { wanted: id, of: '1' }).plan.wanted.at(-1),
+      );
+      expect(alone.orientation).toBe('portrait');
+      expect(alone.eyesAt).toBe(0.26);
+      // Standing heads behind seated ones: the front row's eyes sit lower than those of one sitter.
+      expect(eyesAt).toBeGreaterThan(0.4);
+    });
   });
 
   it('of thirty is asked within a few milliseconds', () => {

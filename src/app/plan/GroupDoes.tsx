@@ -1,10 +1,12 @@
 import { useMemo } from 'react';
-import { depthForHeads, groupFigures, rowsApartFor } from '../../plan/group-figures';
+import type { RowCurve } from '../../plan/group';
+import { depthForHeads, type Ends, groupFigures, rowsApartFor } from '../../plan/group-figures';
 import type { PlanRequest } from '../../plan/types';
 import { formatFNumber, formatPercent } from '../../readings/format';
 import { bodyOf } from '../../session/kit';
 import { known } from '../../session/known';
-import { gatheredGroup } from '../../session/plan-request';
+import { gathered } from '../../session/plan-people';
+import { hungDepth } from '../../session/plan-request';
 import { useWorkbench } from '../state/workbench';
 import { group as said } from '../words/group.en';
 import { showIn } from './told';
@@ -13,36 +15,67 @@ import { showIn } from './told';
 export function GroupDoes(props: { request: PlanRequest }) {
   const { session, models } = useWorkbench();
   const show = showIn(session.units);
-  const standpoint =
-    session.pictures.find(({ letter }) => letter === session.plan.picture)?.standpoint ?? 1;
   const { asked } = props.request;
+  const { group, picture } = session.plan;
+  const depth = hungDepth(session);
+  const lens = session.pictures.find(({ letter }) => letter === picture)?.cameraHeight ?? 0;
+  const format = known(models.formats, bodyOf(session).format);
   const does = useMemo(() => {
-    const group = gatheredGroup(session, models);
     if (group === null) return null;
-    const format = known(models.formats, bodyOf(session).format);
-    return groupFigures(group.people, standpoint, format, asked.stretch);
-  }, [session, models, standpoint, asked.stretch]);
-  if (does === null) return null;
-  const { width, headDifference, front, rowsApart, shared, ends, limit } = does;
+    const standing = (curve: RowCurve) => gathered({ ...group, curve }, depth, models)?.people;
+    const people = { straight: standing('straight') ?? null, curved: standing('curved') ?? null };
+    const chosen = people[group.curve] ? group.curve : 'straight';
+    const seen = { people, chosen, s: depth, lens, most: asked.stretch };
+    const figures = groupFigures(seen, format);
+    return figures && { ...figures, chosen };
+  }, [group, models, depth, lens, format, asked.stretch]);
+  if (group === null || does === null) return null;
+  const { width, headDifference, front, rowsApart, shared, chosen, ends } = does;
   const most = asked.rowDifference;
+  const rows = group.rows.length;
+  /** The ends of a curved row come forward of its middle. */
+  const forward = depth - front;
+  const apart = most === null ? 0 : rowsApartFor(front, most) - forward;
+  const tellEnds = (curve: RowCurve, { across, up, limit }: Ends) => (
+    <li>
+      {said.does.ends({
+        curve,
+        isChosen: curve === chosen,
+        across: formatPercent(across - 1),
+        up: formatPercent(up - 1),
+      })}{' '}
+      {limit &&
+        said.does.limit({
+          row: rows > 1 ? limit.row + 1 : null,
+          aside: show(limit.aside),
+          forward: curve === 'curved' ? show(limit.forward) : null,
+          people: said.people(limit.people),
+        })}
+    </li>
+  );
+  const other = chosen === 'straight' ? 'curved' : 'straight';
   return (
-    <section aria-label={said.does.title(show(standpoint))}>
-      <h3>{said.does.title(show(standpoint))}</h3>
+    <section aria-label={said.does.title(show(depth))}>
+      <h3>{said.does.title(show(depth))}</h3>
       <ul className="plain-list">
         <li>{said.does.width(show(width))}</li>
-        {headDifference > 0 && <li>{said.does.heads(formatPercent(headDifference))}</li>}
+        {headDifference > 0 && (
+          <li>{said.does.heads(formatPercent(headDifference), chosen, rows)}</li>
+        )}
         {most !== null && headDifference > most && (
           <li>
             {said.does.keep(
               formatPercent(most),
-              show(depthForHeads(rowsApart, most)),
-              show(rowsApartFor(front, most)),
+              show(depthForHeads(rowsApart, most) + forward),
+              rows > 1 && apart > 0 ? show(apart) : null,
             )}
           </li>
         )}
-        {shared && <li>{said.does.focus(show(shared.focus), formatFNumber(shared.fNumber))}</li>}
-        <li>{said.does.ends(formatPercent(ends.straight - 1), formatPercent(ends.curved - 1))}</li>
-        {limit && <li>{said.does.limit(show(limit.half), said.people(limit.people))}</li>}
+        {shared && (
+          <li>{said.does.focus(show(shared.focus), formatFNumber(shared.fNumber), rows)}</li>
+        )}
+        {ends[chosen] && tellEnds(chosen, ends[chosen])}
+        {ends[other] && tellEnds(other, ends[other])}
       </ul>
     </section>
   );

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { RowCurve } from '../../plan/group';
 import type { GroupRow } from '../../session/types';
 import { COMMA, STOP } from './marks';
 
@@ -58,15 +59,21 @@ export const group = {
   does: {
     title: (distance: string) => `From ${distance} to the first row`,
     width: (width: string) => `The frame must be ${width} wide at the front row, margins with it.`,
-    heads: (share: string) =>
-      `Heads of the front row are drawn ${share} larger than those of the back row.`,
-    keep: (share: string, distance: string, apart: string) =>
-      `To keep them within the ${share} that is asked, stand at least ${distance} before the front row, or keep the back row within ${apart} of it.`,
-    focus: (focus: string, fNumber: string) =>
-      `Focus at ${focus}: both rows are then sharp from ${fNumber} on. It lies nearer to the front row than the middle, and not at a third.`,
-    ends: (straight: string, curved: string) =>
-      `A head at the end is drawn ${straight} wider in a straight row; in a curved one ${curved} wider, and larger too.`,
-    limit: (half: string, people: string) =>
-      `To stay under the stretch that was asked, the ends stand at most ${half} from the middle: ${people} in a row.`,
+    heads: (share: string, curve: RowCurve, rows: number) =>
+      curve === 'straight'
+        ? `Heads of the front row are drawn ${share} larger than those of the back row.`
+        : rows > 1
+          ? `Heads at the ends of the front row are drawn ${share} larger than in the middle of the back row.`
+          : `Heads at the ends are drawn ${share} larger than in the middle.`,
+    keep: (share: string, distance: string, apart: string | null) =>
+      `To keep them within the ${share} that is asked, stand at least ${distance} before the front row${apart === null ? '' : `, or keep the back row within ${apart} of it`}.`,
+    focus: (focus: string, fNumber: string, rows: number) =>
+      `Focus at ${focus}: ${rows === 1 ? 'ends and middle are' : rows === 2 ? 'both rows are' : 'all rows are'} then sharp from ${fNumber} on. It lies nearer to the front than the middle, and not at a third.`,
+    ends: (v: { curve: RowCurve; isChosen: boolean; across: string; up: string }) =>
+      v.curve === 'straight'
+        ? `Straight${v.isChosen ? '' : ' instead'}, a head at the end is drawn ${v.across} wider and no higher.`
+        : `Curved${v.isChosen ? '' : ' instead'}, a head at the end is drawn ${v.across} wider and ${v.up} higher.`,
+    limit: (v: { row: number | null; aside: string; forward: string | null; people: string }) =>
+      `To stay under the stretch that was asked, the ends${v.row === null ? '' : ` of row ${v.row}`} stand at most ${v.aside} from the middle${v.forward === null ? '' : ` and ${v.forward} before it`}: ${v.people} in the row.`,
   },
 };

@@ -1,11 +1,14 @@
 /** What is wanted and asked of a sitting, who is in a group, and taking what the plan found. */
 
+import { USUAL_GROUP as USUAL } from '../../plan/group';
 import type { Asked, Setting } from '../../plan/types';
 import { formatLength } from '../../readings/format';
 import { wantedCompany } from '../company';
 import type { ActionContext } from '../follow';
+import { groupEyesAt } from '../group-frame';
 import { MOST } from '../limits';
 import { cameraParts } from '../plan-camera';
+import { gatheredGroup } from '../plan-request';
 import type { Group, GroupRow, Letter, PlanPart, PlanWanted, Session, View } from '../types';
 import { action, editPictures, pictureOf } from './action';
 import { editKit, freeId } from './kit-edit';
@@ -19,21 +22,30 @@ const editPlan = (session: Session, change: Partial<PlanPart>): Session => ({
 const framingName = (framing: string | null, { models }: ActionContext): string =>
   framing === null ? 'Own frame' : (models.framings.get(framing)?.name ?? framing);
 
-/** What a named framing brings: its orientation, the eyes' usual place and its usual height. */
+/**
+ * What a named framing brings: its orientation, the eyes' usual place and its usual height. Of a group it
+ * leaves the orientation, and the eyes sit where rows and framing have them.
+ */
 function framed(
-  framing: string | null | undefined,
+  session: Session,
+  { framing, of }: Partial<Pick<PlanWanted, 'framing' | 'of'>>,
   { models }: ActionContext,
 ): Partial<PlanWanted> | null {
   if (framing === undefined || framing === null) return {};
   const model = models.framings.get(framing);
-  return model ? { orientation: model.orientation, eyesAt: model.eyesAt, frameHeight: null } : null;
+  if (!model) return null;
+  const { group } = session.plan;
+  const together = of === 'group' ? gatheredGroup(session, models) : null;
+  return group && together
+    ? { eyesAt: groupEyesAt(group, together, model, models), frameHeight: null }
+    : { orientation: model.orientation, eyesAt: model.eyesAt, frameHeight: null };
 }
 
 /** Another picture that is wanted, after the others. */
 export const addWanted = action<Partial<Omit<PlanWanted, 'id'>>>({
   edit: (session, told, context) => {
     const { wanted } = session.plan;
-    const brought = framed(told.framing, context);
+    const brought = framed(session, told, context);
     if (wanted.length >= MOST.wanted || brought === null) return session;
     const { orientation, eyesAt, frameHeight } = session.crop;
     const added: PlanWanted = {
@@ -56,11 +68,17 @@ export const addWanted = action<Partial<Omit<PlanWanted, 'id'>>>({
 /** Changes a picture that is wanted; what is left out stays, or is the framing's where that is changed. */
 export const setWanted = action<{ wanted: string } & Partial<Omit<PlanWanted, 'id'>>>({
   edit: (session, { wanted: id, ...change }, context) => {
-    const brought = framed(change.framing, context);
+    const now = session.plan.wanted.find((each) => each.id === id);
+    if (!now) return session;
+    const { framing = now.framing, of = now.of } = change;
+    // A group is framed anew where it comes in or goes.
+    const reframed = (of === 'group') !== (now.of === 'group') && now.frameHeight === null;
+    const brought =
+      change.framing !== undefined || reframed ? framed(session, { framing, of }, context) : {};
     if (brought === null) return session;
     return editPlan(session, {
       wanted: session.plan.wanted.map((each) =>
-        each.id === id ? { ...each, ...brought, ...change } : each,
+        each === now ? { ...each, ...brought, ...change } : each,
       ),
     });
   },
@@ -100,8 +118,12 @@ export const setPlanPicture = action<{ letter: Letter }>({
   label: (_, { letter }) => `Results hung in ${letter}`,
 });
 
-/** Spacings of a new group, metres: common practice, no source. */
-const USUAL_GROUP = { rowSpacing: 0.7, step: 0.2, curve: 'straight' } as const;
+const NEW_GROUP = {
+  rowSpacing: USUAL.rowSpacing.value,
+  step: USUAL.step.value,
+  curve: 'straight',
+} as const;
+/** From head to head, metres: common practice, no source (`USUAL_GROUP.shoulderGap`). */
 const USUAL_SPACING = 0.6;
 
 /** Spacing of the rows, height of a step, straight or curved; null: no group. */
@@ -137,7 +159,7 @@ export const addRow = action<Pick<GroupRow, 'place' | 'models'> & { spacing?: nu
     const people = taken(models, rows, context);
     if (people.length === 0 || rows.length >= MOST.rows) return session;
     return editPlan(session, {
-      group: { ...USUAL_GROUP, ...group, rows: [...rows, { place, models: people, spacing }] },
+      group: { ...NEW_GROUP, ...group, rows: [...rows, { place, models: people, spacing }] },
     });
   },
   label: (_, { place }) => `Row added: ${PLACE_WORDS[place]}`,
