@@ -1,13 +1,14 @@
 /** A sound session brought into the legal ranges. */
 import type { Models } from '../models/types';
 import { DIMENSIONS, type DimensionName } from '../sitter/types';
+import { clampHandout, clampStandpoints } from './clamp-handout';
 import { clampKit, clampOwnLens } from './clamp-kit';
 import { clampPlan } from './clamp-plan';
 import { clampRoom } from './clamp-room';
 import { kitOf } from './kit';
 import type { LampSetting } from './light';
 import { clamp, LIMITS } from './limits';
-import type { Company, Gaze, Person, PersonId, Picture, Session, View } from './types';
+import type { Company, Compared, Gaze, Person, PersonId, Picture, Session, View } from './types';
 
 function clampView(view: View): View {
   return view.by === 'crop' ? view : { ...view, focal: clamp(view.focal, LIMITS.focal) };
@@ -102,36 +103,47 @@ const clampLamp = (lamp: LampSetting): LampSetting => ({
   size: clamp(lamp.size, LIMITS.lightSize),
 });
 
-export function clampSession(session: Session, models: Models): Session {
-  const { people, beside, crop, light, kits } = session;
+/** What a comparison hangs on, brought into the legal ranges. */
+function clampCompared(compared: Compared, models: Models): Compared {
+  const { people, beside, crop, light } = compared;
   const [first, ...others] = people;
-  const [firstKit, ...otherKits] = kits;
   return {
-    ...session,
     people: [clampPerson(first, models), ...others.map((person) => clampPerson(person, models))],
     beside: {
       right: clamp(beside.right, LIMITS.besideRight),
       forward: clamp(beside.forward, LIMITS.besideForward),
     },
-    kits: [clampKit(firstKit), ...otherKits.map(clampKit)],
-    kit: kitOf(session).id,
-    ownLenses: session.ownLenses.map(clampOwnLens),
     crop: {
       ...crop,
       frameHeight: clamp(crop.frameHeight, LIMITS.frameHeight),
       eyesAt: clamp(crop.eyesAt, LIMITS.eyesAt),
       eyesAcross: clamp(crop.eyesAcross, LIMITS.eyesAcross),
     },
-    pictures: session.pictures.map((picture) => clampPicture(picture, people)),
+    pictures: compared.pictures.map((picture) => clampPicture(picture, people)),
     light: {
       key: clampLamp(light.key),
       fill: clampLamp(light.fill),
       hair: clampLamp(light.hair),
       background: clampLamp(light.background),
     },
+    play: playBetween(compared.play, compared.pictures),
+  };
+}
+
+export function clampSession(session: Session, models: Models): Session {
+  const [firstKit, ...otherKits] = session.kits;
+  return {
+    ...session,
+    ...clampCompared(session, models),
+    kits: [clampKit(firstKit), ...otherKits.map(clampKit)],
+    kit: kitOf(session).id,
+    ownLenses: session.ownLenses.map(clampOwnLens),
     room: clampRoom(session.room),
     plan: clampPlan(session.plan, session.pictures),
-    play: playBetween(session.play, session.pictures),
     printHeight: clamp(session.printHeight, LIMITS.printHeight),
+    comparisons: session.comparisons.map((kept) => ({ ...kept, ...clampCompared(kept, models) })),
+    series: clampStandpoints(session.series),
+    tabled: clampStandpoints(session.tabled),
+    handout: clampHandout(session.handout, new Set(session.comparisons.map(({ id }) => id))),
   };
 }

@@ -42,7 +42,7 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** What goes into a file, a link and the store alike. */
-export const envelope = (session: Session) => ({ format: FORMAT, session });
+export const envelope = (session: object) => ({ format: FORMAT, session });
 
 /** The envelope back to a session: migrated, validated, known to the models, clamped. */
 export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models): Decoded {
@@ -78,7 +78,7 @@ export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models)
     return failed('unknown-model', `This ${carrier} asks for ${stranger}, which is not here.`);
   }
   const session = clampSession(parsed.output, models);
-  for (const person of session.people) {
+  for (const person of [session, ...session.comparisons].flatMap(({ people }) => people)) {
     const contradiction = impossibility(person, models);
     if (contradiction)
       return failed('impossible-sitter', `No such sitter can be: ${contradiction}.`);
@@ -88,20 +88,31 @@ export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models)
 
 /** The first thing a session names that models/ does not hold. */
 function unknownModel(session: Session, models: Models): string | null {
-  const { people, kits, crop, pictures, plan } = session;
+  const { kits, plan } = session;
+  const compared = [session, ...session.comparisons];
   const rows = plan.group?.rows ?? [];
   const names: [what: string, known: ReadonlyMap<string, unknown>, asked: (string | null)[]][] = [
     [
       'sitter',
       models.sitters,
-      [...people.map(({ model }) => model), ...rows.flatMap((row) => row.models)],
+      [
+        ...compared.flatMap(({ people }) => people.map(({ model }) => model)),
+        ...rows.flatMap((row) => row.models),
+      ],
     ],
     ['format', models.formats, kits.flatMap(({ bodies }) => bodies.map(({ format }) => format))],
-    ['framing', models.framings, [crop.framing, ...plan.wanted.map(({ framing }) => framing)]],
+    [
+      'framing',
+      models.framings,
+      [...compared.map(({ crop }) => crop.framing), ...plan.wanted.map(({ framing }) => framing)],
+    ],
     [
       'lens',
       lensesOf(session, models),
-      [...kits.flatMap(({ lenses }) => lenses), ...pictures.map(({ lens }) => lens)],
+      [
+        ...kits.flatMap(({ lenses }) => lenses),
+        ...compared.flatMap(({ pictures }) => pictures.map(({ lens }) => lens)),
+      ],
     ],
   ];
   for (const [what, known, asked] of names) {

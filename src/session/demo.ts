@@ -3,6 +3,7 @@ import { UPRIGHT } from '../sitter/types';
 import { USUAL_LIGHT } from './light';
 import { USUAL_ASKED } from './plan-asked';
 import { type PlanWanted, SESSION_VERSION, type Session } from './types';
+import { USUAL } from './usual';
 
 const wanted = (number: string, framing: string, eyesAt: number): PlanWanted => ({
   id: `wanted-${number}`,
@@ -125,6 +126,7 @@ const DEMO: Session = {
   play: { from: 'A', to: 'B', seconds: 4 },
   printHeight: 0.3,
   notes: '',
+  ...USUAL,
 };
 
 export const demoSession = (): Session => DEMO;

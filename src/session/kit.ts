@@ -2,7 +2,8 @@
 import type { Models } from '../models/types';
 import type { Lens } from '../optics/types';
 import { metres } from '../optics/units';
-import { axisOf, hangBackdrop, type Run, runThrough } from '../plan/run';
+import { type Run, runThrough } from '../plan/run';
+import { type Hall, hallOf } from './hall';
 import type { Body, Kit, OwnLens, Room, Session } from './types';
 
 /** The kit in use. */
@@ -49,15 +50,6 @@ export function lensesOf(
   return lenses;
 }
 
-/** The room as a plain box about the camera's axis, from the backdrop to the wall behind the camera. */
-export interface Hall {
-  /** Axis to the walls at the sitter's left and right. */
-  readonly left: number;
-  readonly right: number;
-  readonly height: number;
-  readonly depth: number;
-}
-
 /** The room as the pictures meet it, from the eyes. */
 export interface RoomRun extends Run {
   /** Kept free behind the sensor mark for the photographer. */
@@ -65,20 +57,8 @@ export interface RoomRun extends Run {
   readonly hall: Hall;
 }
 
-/**
- * On a diagonal axis the walls close in before and behind the sitter; its box is as wide as the room is at
- * the sitter's place.
- */
-export function runOf(room: Room): RoomRun {
-  const run = runThrough(room);
-  const axis = axisOf(room);
-  const { along } = hangBackdrop(room);
-  const { left, right } = axis.reach(along + run.backdrop);
-  // Not the sum of the run: rounding would make another hall of each place of the sitter.
-  const depth = axis.leaves - along;
-  return {
-    ...run,
-    behindCamera: room.behindCamera,
-    hall: { left, right, height: room.ceiling, depth },
-  };
-}
+export const runOf = (room: Room): RoomRun => ({
+  ...runThrough(room),
+  behindCamera: room.behindCamera,
+  hall: hallOf(room),
+});

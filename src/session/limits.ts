@@ -82,6 +82,11 @@ export const LIMITS = {
 export const TITLE_LENGTH = 200;
 export const NOTES_LENGTH = 20_000;
 export const NAME_LENGTH = 80;
+export const PAGE_WORDS_LENGTH = 4000;
+/** Of a logo's data address: an image of about 220 kB. */
+export const LOGO_LENGTH = 300_000;
+/** A strip shows a change in no fewer pictures. */
+export const LEAST_SERIES = 5;
 
 /** Most of each in one document. */
 export const MOST = {
@@ -94,6 +99,10 @@ export const MOST = {
   rows: 8,
   /** People of a group, all rows together. */
   group: 30,
+  comparisons: 24,
+  series: 12,
+  tabled: 200,
+  pages: 40,
 } as const;
 
 /** The nearest legal value. A value that is no number takes the least; -0, which no file keeps, is 0. */

@@ -4,6 +4,7 @@ import type { Models } from '../models/types';
 import { type Decoded, envelope, failed } from './decode';
 import { decodeText } from './file';
 import type { Session } from './types';
+import { USUAL } from './usual';
 
 const KEY = 'session=';
 /** Characters of a fragment that messengers and browsers still pass on. */
@@ -42,12 +43,23 @@ export type Linked =
   | { readonly ok: true; readonly fragment: string }
   | { readonly ok: false; readonly sentence: string };
 
+/** What of a session goes into a link: all but the logo, and nothing that is as usual. */
+function linked(session: Session): object {
+  const { author } = session.handout;
+  const parts = { ...session, handout: { ...session.handout, author: { ...author, logo: null } } };
+  const usual = (name: string): boolean =>
+    name in USUAL &&
+    JSON.stringify(parts[name as keyof typeof USUAL]) ===
+      JSON.stringify(USUAL[name as keyof typeof USUAL]);
+  return Object.fromEntries(Object.entries(parts).filter(([name]) => !usual(name)));
+}
+
 /** The fragment of an address ("#session=..."), or why it would be too long. */
 export function encodeLink(session: Session): Linked {
-  const json = strToU8(JSON.stringify(envelope(session)));
+  const json = strToU8(JSON.stringify(envelope(linked(session))));
   const fragment = `#${KEY}${toBase64Url(zlibSync(json, { level: 9 }))}`;
   if (json.length > LARGEST_CONTENT || fragment.length > LONGEST_LINK) {
-    return { ok: false, sentence: 'The notes are too long for a link. Save a file instead.' };
+    return { ok: false, sentence: 'The session holds too much for a link. Save a file instead.' };
   }
   return { ok: true, fragment };
 }

@@ -132,6 +132,12 @@ export const MIGRATIONS: readonly Migration[] = [
       };
     },
   },
+  {
+    from: 3,
+    what: 'kept comparisons, the standpoints of strips and tables, and the handout',
+    // What it lacks is as usual.
+    lift: (session) => ({ ...session }),
+  },
 ];
 
 export type Migrated =

@@ -2,10 +2,12 @@
 import * as v from 'valibot';
 import { ARMS, BEARDS, CLOTHES, DIMENSIONS, HAIR_STYLES, STANCES } from '../sitter/types';
 import { LAMPS } from './light';
-import { MOST, NOTES_LENGTH, TITLE_LENGTH } from './limits';
-import { id, letter, many, number, orientation, positive, some } from './schema-parts';
+import { LEAST_SERIES, MOST, NOTES_LENGTH, TITLE_LENGTH } from './limits';
+import { handout } from './schema-handout';
+import { id, letter, many, name, number, orientation, positive, some } from './schema-parts';
 import { kit, ownLens, plan, room } from './schema-plan';
 import { LETTERS, PERSON_IDS, SESSION_VERSION, type Session } from './types';
+import { USUAL } from './usual';
 
 const view = v.variant('by', [
   v.strictObject({ by: v.literal('crop') }),
@@ -74,10 +76,10 @@ const person = v.strictObject({
   gaze: v.union([v.picklist(['lens', 'ahead']), v.strictObject({ yaw: number, pitch: number })]),
 });
 
-export const sessionSchema = v.strictObject({
-  version: v.literal(SESSION_VERSION),
-  title: v.pipe(v.string(), v.maxLength(TITLE_LENGTH)),
-  units: v.picklist(['metric', 'imperial']),
+const standpoints = (least: number, most: number) =>
+  v.pipe(v.array(positive), v.minLength(least), v.maxLength(most));
+
+const compared = {
   people: v.pipe(
     v.tupleWithRest([person], person),
     v.maxLength(PERSON_IDS.length),
@@ -87,9 +89,6 @@ export const sessionSchema = v.strictObject({
     ),
   ),
   beside: v.strictObject({ right: number, forward: number }),
-  kits: some(kit, MOST.kits),
-  kit: id,
-  ownLenses: many(ownLens, MOST.ownLenses),
   crop: v.strictObject({
     hold: v.picklist(['frame-height', 'head-height', 'pupil-distance']),
     frameHeight: positive,
@@ -98,7 +97,6 @@ export const sessionSchema = v.strictObject({
     eyesAt: number,
     eyesAcross: number,
   }),
-  kept: v.picklist(['crop', 'lens', 'standpoint']),
   pictures: v.pipe(
     v.array(picture),
     v.minLength(1),
@@ -110,9 +108,31 @@ export const sessionSchema = v.strictObject({
     ),
   ),
   light: v.strictObject(v.entriesFromList(LAMPS, lamp)),
+  play: v.strictObject({ from: letter, to: letter, seconds: number }),
+};
+
+export const sessionSchema = v.strictObject({
+  version: v.literal(SESSION_VERSION),
+  title: v.pipe(v.string(), v.maxLength(TITLE_LENGTH)),
+  units: v.picklist(['metric', 'imperial']),
+  ...compared,
+  kits: some(kit, MOST.kits),
+  kit: id,
+  ownLenses: many(ownLens, MOST.ownLenses),
+  kept: v.picklist(['crop', 'lens', 'standpoint']),
   room,
   plan,
-  play: v.strictObject({ from: letter, to: letter, seconds: number }),
   printHeight: number,
   notes: v.pipe(v.string(), v.maxLength(NOTES_LENGTH)),
+  // A link leaves out what is as usual.
+  comparisons: v.optional(
+    many(
+      v.strictObject({ id, name, presented: v.boolean(), asks: v.boolean(), ...compared }),
+      MOST.comparisons,
+    ),
+    [...USUAL.comparisons],
+  ),
+  series: v.optional(standpoints(LEAST_SERIES, MOST.series), USUAL.series),
+  tabled: v.optional(standpoints(1, MOST.tabled), USUAL.tabled),
+  handout: v.optional(handout, USUAL.handout),
 }) satisfies v.GenericSchema<unknown, Session>;

@@ -6,9 +6,10 @@ import type { Orientation } from '../optics/types';
 import type { RoomPlan } from '../plan/run';
 import type { Asked } from '../plan/types';
 import type { Colours, DimensionName, Looks, Pose } from '../sitter/types';
+import type { Handout } from './handout';
 import type { Light } from './light';
 
-export const SESSION_VERSION = 3;
+export const SESSION_VERSION = 4;
 export const LETTERS = ['A', 'B', 'C', 'D'] as const;
 export type Letter = (typeof LETTERS)[number];
 
@@ -233,4 +234,24 @@ export interface Session {
   /** Height of the print whose viewing distance is read. */
   readonly printHeight: number;
   readonly notes: string;
+  /** Comparisons kept beside the one on the wall, in the order in which they are shown. */
+  readonly comparisons: readonly Comparison[];
+  /** Standpoints of a strip of pictures with equal crops, metres, rising. */
+  readonly series: readonly number[];
+  /** Standpoints of the table and the charts of readings, metres, rising. */
+  readonly tabled: readonly number[];
+  readonly handout: Handout;
+}
+
+/** What a comparison's pictures hang on, apart from the room and the kit, which all of them share. */
+export type Compared = Pick<Session, 'people' | 'beside' | 'crop' | 'pictures' | 'light' | 'play'>;
+
+/** A comparison kept for the handout and the talk. */
+export interface Comparison extends Compared {
+  readonly id: string;
+  readonly name: string;
+  /** Shown in the talk. */
+  readonly presented: boolean;
+  /** The class is asked which picture was taken from nearer, before it is told. */
+  readonly asks: boolean;
 }

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { strToU8, zlibSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import * as handout from '../../src/session/actions/handout-page';
 import * as actions from '../../src/session/actions/plan-page';
 import { FORMAT } from '../../src/session/decode';
 import { demoSession } from '../../src/session/demo';
@@ -36,6 +37,13 @@ const rich: Session = [
     actions.setDimension.edit(session, { dimension: 'nose_breadth', to: 40 }, context),
   (session: Session) =>
     actions.setNotes.edit(session, { to: 'Grüße an alle: “f/4”, 两米 \u{1F3AD}\n' }, context),
+  (session: Session) => handout.keepComparison.edit(session, { name: 'Near and far' }, context),
+  (session: Session) =>
+    handout.setAuthor.edit(session, { name: 'The village hall’s photographer' }, context),
+  (session: Session) =>
+    handout.addPage.edit(session, { kind: 'client', comparison: 'comparison-1' }, context),
+  (session: Session) =>
+    handout.setPageWords.edit(session, { id: 'page-3', place: 'title', to: 'Why' }, context),
 ].reduce((session, edit) => edit(session), demo);
 
 const fragmentOf = (session: Session): string => {
@@ -79,6 +87,18 @@ describe('a file and a link', () => {
     expect(fragmentOf(demo).length).toBeLessThan(1500);
   });
 
+  it('leave the logo out of a link', () => {
+    const logo = 'data:image/png;base64,iVBORw0KGgo=';
+    const signed = handout.setAuthor.edit(demo, { name: 'A. Nyone', logo }, context);
+    expect(decodeFile(encodeFile(signed), models)).toEqual({ ok: true, session: signed });
+    const opened = decodeLink(fragmentOf(signed), models);
+    expect(opened.ok && opened.session.handout.author).toEqual({
+      name: 'A. Nyone',
+      words: '',
+      logo: null,
+    });
+  });
+
   it('read a file that an editor has given a byte order mark', () => {
     expect(decodeFile(`\uFEFF${encodeFile(demo)}`, models).ok).toBe(true);
   });
@@ -99,7 +119,7 @@ describe('a file and a link', () => {
     const linked = encodeLink({ ...demo, notes: noise });
     expect(linked).toEqual({
       ok: false,
-      sentence: 'The notes are too long for a link. Save a file instead.',
+      sentence: 'The session holds too much for a link. Save a file instead.',
     });
     expect(decodeFile(encodeFile({ ...demo, notes: noise }), models).ok).toBe(true);
   });
@@ -412,6 +432,21 @@ describe('a file of version 2', () => {
     expect(decodeLink(packed(JSON.stringify(JSON.parse(text))), models)).toEqual({
       ok: true,
       session,
+    });
+  });
+});
+
+describe('a file of version 3', () => {
+  const text = readFileSync(new URL('./files/version-3.standpoint.json', import.meta.url), 'utf8');
+  const { session: old } = JSON.parse(text);
+  const decoded = decodeFile(text, models);
+
+  it('opens with all it held, nothing kept beside it and the usual pages', () => {
+    const { version, ...rest } = old;
+    expect(version).toBe(3);
+    expect(decoded).toMatchObject({
+      ok: true,
+      session: { ...rest, comparisons: [], handout: { template: 'client' } },
     });
   });
 });

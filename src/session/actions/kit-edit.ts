@@ -1,3 +1,4 @@
+import { sessionWith } from '../comparison';
 import type { ActionContext } from '../follow';
 import { kitOf, lensesOf } from '../kit';
 import type { Kit, Picture, Session } from '../types';
@@ -35,17 +36,29 @@ export function editKit(
   return { ...session, kits: mapSome(session.kits, (kit) => (kit.id === id ? edit(kit) : kit)) };
 }
 
-/** Pictures whose named lens is not `kept` are taken by any lens of the kit; what they show stays. */
-export const freeLenses = (
+/**
+ * Pictures whose named lens is not `has` are taken by any lens of the kit, those of kept comparisons too; what
+ * they show stays.
+ */
+export function freeLenses(
   session: Session,
-  kept: (lens: string) => boolean,
+  has: (lens: string) => boolean,
   context: ActionContext,
-): readonly Picture[] =>
-  session.pictures.map((picture) =>
-    picture.lens === null || kept(picture.lens)
-      ? picture
-      : { ...picture, lens: null, view: viewOn(session, picture, null, context) },
-  );
+): Pick<Session, 'pictures' | 'comparisons'> {
+  const freed = (on: Session): readonly Picture[] =>
+    on.pictures.map((picture) =>
+      picture.lens === null || has(picture.lens)
+        ? picture
+        : { ...picture, lens: null, view: viewOn(on, picture, null, context) },
+    );
+  return {
+    pictures: freed(session),
+    comparisons: session.comparisons.map((kept) => ({
+      ...kept,
+      pictures: freed(sessionWith(session, kept.id)),
+    })),
+  };
+}
 
 /** Name of a lens of models/ or of one's own. */
 export const lensName = (session: Session, id: string, { models }: ActionContext): string =>

@@ -27,7 +27,7 @@ export const addKit = action<{ name: string }>({
         { id, name: named(name, 'Kit'), bodies: [body], body: body.id, lenses: [] },
       ],
       kit: id,
-      pictures: freeLenses(session, () => false, context),
+      ...freeLenses(session, () => false, context),
     };
   },
   label: (after) => `Kit added: ${kitOf(after).name}`,
@@ -43,10 +43,7 @@ export const removeKit = action<{ kit: string }>({
     return {
       ...after,
       kit: kitOf(after).id,
-      pictures:
-        kit === session.kit
-          ? freeLenses(session, (lens) => lenses.includes(lens), context)
-          : session.pictures,
+      ...(kit === session.kit && freeLenses(session, (lens) => lenses.includes(lens), context)),
     };
   },
   label: () => 'Kit removed',
@@ -67,7 +64,7 @@ export const chooseKit = action<{ kit: string }>({
     return {
       ...session,
       kit,
-      pictures: freeLenses(session, (lens) => chosen.lenses.includes(lens), context),
+      ...freeLenses(session, (lens) => chosen.lenses.includes(lens), context),
     };
   },
   label: (after) => `Kit in use: ${kitOf(after).name}`,

@@ -74,7 +74,7 @@ export const removeOwnLens = action<{ lens: string }>({
     if (!session.ownLenses.some(({ id }) => id === lens)) return session;
     return {
       ...session,
-      pictures: freeLenses(session, (id) => id !== lens, context),
+      ...freeLenses(session, (id) => id !== lens, context),
       kits: mapSome(session.kits, (kit) => ({
         ...kit,
         lenses: kit.lenses.filter((id) => id !== lens),
