@@ -18,7 +18,7 @@ import { Openings } from '../controls/Openings';
 import { TypedValue } from '../controls/TypedValue';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
-import { People, Surroundings } from './onDemand';
+import { Kept, People, Surroundings } from './onDemand';
 import { WhoSits } from './WhoSits';
 
 const HOLDS: readonly Hold[] = ['frame-height', 'head-height', 'pupil-distance'];
@@ -120,6 +120,7 @@ export function SetUp(props: { pronoun: SitterModel['pronoun'] }) {
         parts={[
           { name: said.whoSits, content: <People /> },
           { name: said.setupMore, content: <Surroundings /> },
+          { name: said.kept, content: <Kept /> },
         ]}
       />
     </>

@@ -3,6 +3,7 @@ import { lazy } from 'react';
 import { fetchControls } from '../controls/onDemand';
 import { fetchHead } from '../headOnDemand';
 
+const loadKept = () => import('../kept/Kept');
 const loadLengths = () => import('./over/Lengths');
 const loadLengthsTable = () => import('./LengthsTable');
 const loadOutline = () => import('./over/Outline');
@@ -15,6 +16,7 @@ const loadStillSheet = () => import('./StillSheet');
 const loadSurroundings = () => import('./Surroundings');
 const loadTypeStandpoint = () => import('./TypeStandpoint');
 
+export const Kept = lazy(loadKept);
 export const Lengths = lazy(loadLengths);
 export const LengthsTable = lazy(loadLengthsTable);
 export const Outline = lazy(loadOutline);
@@ -32,6 +34,7 @@ export function fetchTheRest(): void {
   Promise.all([
     fetchControls(),
     fetchHead(),
+    loadKept(),
     loadLengths(),
     loadLengthsTable(),
     loadOutline(),

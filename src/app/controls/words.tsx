@@ -8,6 +8,8 @@ export function Do({ main, ...props }: ButtonProps & { main?: boolean }) {
 
 /** A word that is on or off. */
 export function Toggle(props: {
+  /** Where the word alone does not say what is switched. */
+  label?: string;
   on: boolean;
   onChange: (on: boolean) => void;
   children: ReactNode;
@@ -19,6 +21,7 @@ export function Toggle(props: {
       isSelected={props.on}
       onChange={props.onChange}
       isDisabled={props.disabled ?? false}
+      {...(props.label !== undefined && { 'aria-label': props.label })}
     >
       {props.children}
     </ToggleButton>

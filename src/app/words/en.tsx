@@ -126,6 +126,7 @@ export const en = {
     ),
     whoSits: 'Who sits',
     setupMore: 'Light, room and kit',
+    kept: 'Kept',
     room: (v: { backdrop: ReactNode; wall: ReactNode; kept: ReactNode }): ReactNode => (
       <>
         The backdrop hangs {v.backdrop} behind the eyes. The wall behind the camera is {v.wall}{' '}

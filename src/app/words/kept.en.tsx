@@ -1,0 +1,26 @@
+/** English words of the kept comparisons. */
+export const kept = {
+  title: 'Kept comparisons',
+  none: 'Nothing is kept yet. Keep what hangs on the wall; the handout and the talk can then show it beside others.',
+  name: 'Name of this comparison',
+  keep: 'Keep this comparison',
+  already: 'What hangs is kept.',
+  usual: (pictures: string, framing: string) => `${framing}, ${pictures}`,
+  ownFraming: 'Own framing',
+  hang: 'Hang',
+  hangOf: (name: string) => `Hang ${name}`,
+  renew: 'Keep anew',
+  renewOf: (name: string) => `Keep what hangs now as ${name}`,
+  earlier: 'Earlier',
+  earlierOf: (name: string) => `${name}: earlier in the order`,
+  later: 'Later',
+  laterOf: (name: string) => `${name}: later in the order`,
+  remove: 'Put away',
+  removeOf: (name: string) => `Put ${name} away`,
+  presented: 'in the talk',
+  presentedOf: (name: string) => `${name} is shown in the talk`,
+  asks: 'ask first',
+  asksOf: (name: string) =>
+    `Before ${name} is told, the class is asked which was taken from nearer`,
+  full: (most: number) => `No more than ${most} are kept. Put one away first.`,
+};
