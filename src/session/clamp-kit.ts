@@ -1,6 +1,6 @@
 /** Kits and own lenses brought into the legal ranges. */
 import { clamp, LIMITS, type Range } from './limits';
-import type { Body, Kit, MeasuredFrame, OwnLens } from './types';
+import type { Body, Kit, Measured, MeasuredFrame, OwnLens } from './types';
 
 const clampBody = (body: Body): Body => ({
   ...body,
@@ -26,6 +26,12 @@ const both = (
 const clampFrame = ({ tape, frame }: MeasuredFrame): MeasuredFrame => ({
   tape: clamp(tape, LIMITS.measuredTape),
   frame: clamp(frame, LIMITS.measuredFrame),
+});
+
+const clampMeasured = ({ near, far, focusedAt }: Measured): Measured => ({
+  near: clampFrame(near),
+  far: clampFrame(far),
+  ...(focusedAt === undefined ? {} : { focusedAt: clamp(focusedAt, LIMITS.measuredTape) }),
 });
 
 /** The longer mark comes second, and no lens closes less than it opens. */
@@ -59,8 +65,6 @@ export function clampOwnLens(lens: OwnLens): OwnLens {
     ...(pupilMagnification === undefined
       ? {}
       : { pupilMagnification: clamp(pupilMagnification, LIMITS.pupilMagnification) }),
-    ...(measured === undefined
-      ? {}
-      : { measured: { near: clampFrame(measured.near), far: clampFrame(measured.far) } }),
+    ...(measured === undefined ? {} : { measured: clampMeasured(measured) }),
   };
 }

@@ -20,7 +20,13 @@ export const ownLens = v.strictObject({
   largestMagnification: v.exactOptional(positive),
   entrancePupil: v.exactOptional(number),
   pupilMagnification: v.exactOptional(positive),
-  measured: v.exactOptional(v.strictObject({ near: measuredFrame, far: measuredFrame })),
+  measured: v.exactOptional(
+    v.strictObject({
+      near: measuredFrame,
+      far: measuredFrame,
+      focusedAt: v.exactOptional(positive),
+    }),
+  ),
 });
 
 export const kit = v.strictObject({

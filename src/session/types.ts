@@ -116,6 +116,13 @@ export interface MeasuredFrame {
   readonly frame: number;
 }
 
+/** Two frames of one lens, and the distance on the tape that it was focused at; absent: the nearer one's. */
+export interface Measured {
+  readonly near: MeasuredFrame;
+  readonly far: MeasuredFrame;
+  readonly focusedAt?: number;
+}
+
 /** A lens that the photographer typed or measured; its figures mean what those of a `Lens` of optics mean. */
 export interface OwnLens {
   readonly id: string;
@@ -129,7 +136,7 @@ export interface OwnLens {
   readonly entrancePupil?: number;
   readonly pupilMagnification?: number;
   /** Where it was measured: what the entrance pupil's place and the focal length follow from. */
-  readonly measured?: { readonly near: MeasuredFrame; readonly far: MeasuredFrame };
+  readonly measured?: Measured;
 }
 
 export interface Kit {

@@ -93,9 +93,11 @@ test('a lens typed by its figures, and one measured with a tape', async ({ fresh
     .last()
     .fill('0.668 m');
   await expect(app.slip()).toContainText('13.3');
+  await field(/^Distance it was focused at/).fill('2.5 m');
   await app.slip().getByRole('button', { name: 'Use the lens so' }).click();
   const { ownLenses } = await app.session();
   expect(ownLenses.at(-1)?.entrancePupil).toBeCloseTo(0.133, 3);
+  expect(ownLenses.at(-1)?.measured?.focusedAt).toBe(2.5);
 });
 
 test('what stands in the drawing from above is dragged and moved by keys, as one step each', async ({

@@ -451,6 +451,26 @@ describe('a file of version 3', () => {
   });
 });
 
+describe('a measured lens', () => {
+  const near = { tape: 2, frame: 0.435 };
+  const far = { tape: 3, frame: 0.668 };
+  const measured = (focusedAt: { readonly focusedAt?: number }): Session =>
+    actions.takeMeasure.edit(
+      demo,
+      { lens: '70-300-f4-5-6-zoom', near, far, ...focusedAt },
+      context,
+    );
+
+  it.each([
+    ['told only by its frames, as files had it first', {}],
+    ['with the distance it was focused at', { focusedAt: 2.5 }],
+  ])('%s comes back as it was', (_, focusedAt) => {
+    const session = measured(focusedAt);
+    expect(session.ownLenses[0]?.measured).toEqual({ near, far, ...focusedAt });
+    expect(decodeFile(encodeFile(session), models)).toEqual({ ok: true, session });
+  });
+});
+
 describe('migrations', () => {
   it('run without a gap up to the present version', () => {
     expect(() => checkMigrations(MIGRATIONS, SESSION_VERSION)).not.toThrow();

@@ -136,6 +136,17 @@ describe('own lenses', () => {
     expect(measured).toMatchObject({ name: 'My 24–120, measured', measured: { near, far } });
     expect(kitOf(after).lenses).toContain('own-2');
     expect(kitOf(after).lenses).not.toContain('own-1');
+    // Focused at 3 m instead, the same image distance is that of a focal length a little longer; it is kept.
+    const other = doing(own, actions.takeMeasure, {
+      lens: 'own-1',
+      mark: 0.12,
+      near,
+      far,
+      focusedAt: 3,
+    }).after.ownLenses[1];
+    expect(other?.measured).toEqual({ near, far, focusedAt: 3 });
+    expect(other?.entrancePupil).toBeCloseTo(2 - 0.435 / 0.233, 9);
+    expect(other?.focal[0]).toBeCloseTo(1 / (1 / image + 1 / (1 + 0.435 / 0.233)), 9);
     // Measured again, it is mended in its place.
     const again = doing(after, actions.takeMeasure, {
       lens: 'own-2',

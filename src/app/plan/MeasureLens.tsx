@@ -12,7 +12,7 @@ import { useWorkbench } from '../state/workbench';
 import { kit as said } from '../words/kit.en';
 import { parseMillimetres, showMillimetres } from './OwnLensForm';
 
-type Name = 'near' | 'nearFrame' | 'far' | 'farFrame' | 'mark';
+type Name = 'near' | 'nearFrame' | 'far' | 'farFrame' | 'focusedAt' | 'mark';
 
 /** A tape held by hand is read to about this, metres: common practice, no source. */
 const TAPE_ERROR = 0.005;
@@ -30,6 +30,14 @@ export function MeasureLens(props: { lens: Lens; onDone: () => void }) {
     { name: 'far', label: labels.far, range: LIMITS.measuredTape, ...length },
     { name: 'farFrame', label: labels.farFrame, range: LIMITS.measuredFrame, ...length },
     {
+      name: 'focusedAt',
+      label: labels.focusedAt,
+      note: said.notes.focusedAt(show(LIMITS.measuredTape.most)),
+      range: LIMITS.measuredTape,
+      optional: true,
+      ...length,
+    },
+    {
       name: 'mark',
       label: labels.mark,
       initial: showMillimetres(lens.focal[1]),
@@ -39,7 +47,7 @@ export function MeasureLens(props: { lens: Lens; onDone: () => void }) {
     },
   ];
   const readings = (v: FigureValues<Name>) => {
-    const { near, nearFrame, far, farFrame } = v;
+    const { near, nearFrame, far, farFrame, focusedAt } = v;
     if (near === undefined || nearFrame === undefined) return null;
     if (far === undefined || farFrame === undefined) return null;
     return {
@@ -50,6 +58,10 @@ export function MeasureLens(props: { lens: Lens; onDone: () => void }) {
         { tape: metres(far), frame: metres(farFrame) },
       ] as const,
       length: lens.length,
+      ...(focusedAt === undefined ? {} : { focusedAt: metres(focusedAt) }),
+      ...(lens.pupilMagnification === undefined
+        ? {}
+        : { pupilMagnification: lens.pupilMagnification }),
     };
   };
   return (
@@ -64,7 +76,7 @@ export function MeasureLens(props: { lens: Lens; onDone: () => void }) {
       }
       onSend={(values) => {
         const asked = readings(values);
-        const { near, nearFrame, far, farFrame, mark } = values;
+        const { near, nearFrame, far, farFrame, focusedAt, mark } = values;
         if (!asked || mark === undefined) return said.impossible;
         const measure = measureLens(asked);
         if (!measure.ok) return said.faults[measure.reason];
@@ -73,6 +85,7 @@ export function MeasureLens(props: { lens: Lens; onDone: () => void }) {
           mark,
           near: { tape: near ?? 0, frame: nearFrame ?? 0 },
           far: { tape: far ?? 0, frame: farFrame ?? 0 },
+          ...(focusedAt === undefined ? {} : { focusedAt }),
         });
         props.onDone();
         return null;

@@ -57,7 +57,7 @@ export const kit = {
   typeTitle: 'A lens by its figures',
   measureTitle: (name: string) => `Measure ${name}`,
   measureHow:
-    'Hold a tape before the lens at two distances, about two and three metres. Focus on it at the nearer one, and leave focus and zoom as they are. Read at both how much of the tape fills the long side of the frame. Distances run from the sensor mark on the body.',
+    'Hold a tape before the lens at two distances, about two and three metres. Focus on it at the nearer one, or tell below where else, and leave focus and zoom as they are. Read at both how much of the tape fills the long side of the frame. Distances run from the sensor mark on the body.',
   measureWhy:
     'From the two frames follows where the entrance pupil is, the point that perspective runs from, and the angle that the lens takes in.',
   measured: (v: { pupil: string; angle: string; focal: string; error: string }) =>
@@ -90,11 +90,14 @@ export const kit = {
     nearFrame: 'What fills the long side there',
     far: 'Farther distance on the tape',
     farFrame: 'What fills the long side there',
+    focusedAt: 'Distance it was focused at, if not the nearer one',
     mark: 'Focal length set on the lens, mm',
   },
   notes: {
     magnification: 'With it the lens’s own narrowing at near focus is counted.',
     pupil: '“Measure it” finds it with a tape.',
+    focusedAt: (farthest: string) =>
+      `On the tape. For a lens focused on infinity, ${farthest}. The angle holds for this focus: at another the lens may take in more or less.`,
   },
   ownName: 'Own lens',
   longestFirst: 'The longest focal length is shorter than the shortest.',

@@ -1,11 +1,12 @@
 /** Lenses that the photographer typed or measured. */
 import { type FrameReading, measuredLens, measureLens } from '../../optics/measure-lens';
+import type { Lens } from '../../optics/types';
 import { metres } from '../../optics/units';
 import type { ActionContext } from '../follow';
 import { bodyOf, kitOf, lensesOf } from '../kit';
 import { known } from '../known';
 import { MOST, NAME_LENGTH } from '../limits';
-import type { MeasuredFrame, OwnLens, Session } from '../types';
+import type { Measured, MeasuredFrame, OwnLens, Session } from '../types';
 import { action } from './action';
 import { editKit, freeId, freeLenses, mapSome } from './kit-edit';
 
@@ -85,6 +86,22 @@ export const removeOwnLens = action<{ lens: string }>({
   label: () => 'Lens removed',
 });
 
+/** What an own lens keeps of another: its figures, not where a class has them from. */
+function figuresOf(lens: Lens): Figures {
+  const { name, focal, widest, smallest, nearestFocus, length } = lens;
+  const { entrancePupil, pupilMagnification } = lens;
+  return {
+    name,
+    focal,
+    widest,
+    smallest,
+    nearestFocus,
+    length,
+    ...(entrancePupil === undefined ? {} : { entrancePupil }),
+    ...(pupilMagnification === undefined ? {} : { pupilMagnification }),
+  };
+}
+
 const reading = ({ tape, frame }: MeasuredFrame): FrameReading => ({
   tape: metres(tape),
   frame: metres(frame),
@@ -95,20 +112,16 @@ const reading = ({ tape, frame }: MeasuredFrame): FrameReading => ({
  * focal length as it acts. An own prime is mended; any other lens is replaced in the kit by an own one, set
  * to `mark`. Frames that no lens can have change nothing (`measureLens` of optics says why).
  */
-export const takeMeasure = action<{
-  lens: string;
-  mark?: number;
-  near: MeasuredFrame;
-  far: MeasuredFrame;
-}>({
-  edit: (session, { lens: id, mark, near, far }, { models }: ActionContext) => {
+export const takeMeasure = action<{ lens: string; mark?: number } & Measured>({
+  edit: (session, { lens: id, mark, ...measured }, { models }: ActionContext) => {
     const lens = lensesOf(session, models).get(id);
     if (!lens) return session;
     const measure = measureLens({
       format: known(models.formats, bodyOf(session).format),
       side: 'long',
-      readings: [reading(near), reading(far)],
+      readings: [reading(measured.near), reading(measured.far)],
       length: lens.length,
+      ...(measured.focusedAt === undefined ? {} : { focusedAt: metres(measured.focusedAt) }),
       ...(lens.pupilMagnification === undefined
         ? {}
         : { pupilMagnification: lens.pupilMagnification }),
@@ -116,8 +129,7 @@ export const takeMeasure = action<{
     if (!measure.ok) return session;
     const used = measuredLens(lens, metres(mark ?? lens.focal[1]), measure.value);
     if (!used.ok) return session;
-    const { id: _, ...figures } = used.value;
-    const measured = { near, far };
+    const figures = figuresOf(used.value);
     const own = session.ownLenses.find((each) => each.id === id);
     if (!own || own.focal[0] !== own.focal[1]) {
       return withOwn(session, { ...figures, name: `${lens.name}, measured`, measured }, id);
