@@ -1,4 +1,5 @@
 import { openEdges } from './caps';
+import { isRibbons } from './ribbons';
 import type { Sculpture } from './sculpture';
 import type { Sitter } from './types';
 import { turnedOver } from './untangle';
@@ -6,7 +7,7 @@ import { turnedOver } from './untangle';
 /** What can be counted of a mesh to tell whether it is sound. */
 export interface Soundness {
   readonly name: string;
-  /** A ribbon is an open strip by nature: strands of hair, brows and lashes, wires. */
+  /** A ribbon is an open strip by nature. */
   readonly ribbon: boolean;
   readonly triangles: number;
   /** Edges of one triangle alone; none of a closed mesh. */
@@ -23,7 +24,7 @@ export const soundnessOf = (sculpture: Sculpture, sitter: Sitter): Soundness[] =
     const open = openEdges(indices).length;
     return {
       name,
-      ribbon: substance === 'brows' || name.endsWith('-locks'),
+      ribbon: isRibbons({ name, substance }),
       triangles: indices.length / 3,
       openEdges: open,
       intended: substance === 'eye' ? open : 0,

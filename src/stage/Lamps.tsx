@@ -25,6 +25,7 @@ export function placeLamp(light: SpotLight, lamp: Lamp): void {
   light.layers.enableAll();
   light.shadow.camera.layers.set(LAYER.room);
   light.shadow.camera.layers.enable(LAYER.sitter);
+  light.shadow.camera.layers.enable(LAYER.hair);
   light.shadow.camera.near = throwOf(lamp) * 0.3;
   light.shadow.camera.far = throwOf(lamp) + 5;
   light.shadow.normalBias = 0.0008;

@@ -1,6 +1,7 @@
 /** Who stands in a picture: one sitter or several, each at its place. */
 import type { Vec3 } from '../optics/types';
 import { floorOf } from '../session/cast';
+import { isRibbons } from '../sitter/ribbons';
 import type { Sitter, SitterMesh } from '../sitter/types';
 import { type Bounds, boundsOf } from './depthRange';
 
@@ -24,9 +25,9 @@ export interface Company {
 
 export const alone = (sitter: Sitter): readonly PlacedSitter[] => [{ sitter, at: [0, 0, 0] }];
 
-/** Ribbons of single hairs and eyes cast no shadow: too thin for a shadow map, or deep between the lids. */
-export const isShading = ({ substance, name }: SitterMesh): boolean =>
-  substance !== 'brows' && substance !== 'eye' && substance !== 'glass' && !name.endsWith('-locks');
+/** Ribbons of hairs and eyes cast no shadow: too thin for a shadow map, or deep between the lids. */
+export const isShading = (mesh: SitterMesh): boolean =>
+  !isRibbons(mesh) && mesh.substance !== 'eye' && mesh.substance !== 'glass';
 
 const samePlace = (a: PlacedSitter, b: PlacedSitter): boolean =>
   a.sitter === b.sitter &&

@@ -1,12 +1,19 @@
 /** The companies' figures in the scene; one company is seen at a time. */
 import { Group, Mesh, type Object3D, type Scene } from 'three';
-import type { LandmarkName, SitterMesh } from '../sitter/types';
+import type { LandmarkName, SitterMesh, Substance } from '../sitter/types';
 import { type Company, isShading, type PlacedSitter } from './company';
 import type { Detail } from './detail';
 import { hold, type Levels, letGo } from './geometries';
 import { landmarkPoints } from './landmarkPoints';
 import { LAYER } from './layers';
 import type { Materials } from './materials';
+
+/** Layers of what is not on the sitter's own. */
+const LAYERS: Readonly<Partial<Record<Substance, number>>> = {
+  glass: LAYER.glass,
+  hair: LAYER.hair,
+  brows: LAYER.hair,
+};
 
 interface Part {
   readonly object: Mesh;
@@ -39,7 +46,7 @@ class Figure {
     const parts = sitter.meshes.map((mesh): Part => {
       const levels = hold(mesh);
       const object = new Mesh(levels.fine, materials.of[mesh.substance]);
-      object.layers.set(mesh.substance === 'glass' ? LAYER.glass : LAYER.sitter);
+      object.layers.set(LAYERS[mesh.substance] ?? LAYER.sitter);
       object.castShadow = isShading(mesh);
       object.receiveShadow = true;
       object.frustumCulled = false;

@@ -7,4 +7,6 @@ export const LAYER = {
   none: 4,
   /** Panes of glass: seen in photographs alone. */
   glass: 5,
+  /** Hair, brows and lashes, whose sheets a lit look must cut into single hairs. */
+  hair: 6,
 } as const;

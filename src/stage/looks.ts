@@ -14,18 +14,19 @@ export const isLit = (look: Look): boolean => look === 'photo' || look === 'clay
 
 interface Pass {
   readonly layers: readonly number[];
-  readonly override: keyof Pick<Materials, 'black' | 'white' | 'clay'> | null;
+  readonly override: keyof Pick<Materials, 'black' | 'white' | 'clay' | 'clayHair'> | null;
 }
 
 const PASSES: Readonly<Record<Look, readonly Pass[]>> = {
-  photo: [{ layers: [LAYER.room, LAYER.sitter, LAYER.glass], override: null }],
+  photo: [{ layers: [LAYER.room, LAYER.sitter, LAYER.hair, LAYER.glass], override: null }],
   clay: [
     { layers: [LAYER.room], override: null },
     { layers: [LAYER.sitter], override: 'clay' },
+    { layers: [LAYER.hair], override: 'clayHair' },
   ],
-  mask: [{ layers: [LAYER.sitter], override: 'white' }],
+  mask: [{ layers: [LAYER.sitter, LAYER.hair], override: 'white' }],
   landmarks: [
-    { layers: [LAYER.sitter], override: 'black' },
+    { layers: [LAYER.sitter, LAYER.hair], override: 'black' },
     { layers: [LAYER.landmarks], override: null },
   ],
 };

@@ -88,6 +88,8 @@ export interface Materials {
   readonly room: MeshPhysicalMaterial;
   /** Mid-grey, without colour: shows shape and light alone. */
   readonly clay: MeshPhysicalMaterial;
+  /** The same for sheets of hair: cut into single hairs. */
+  readonly clayHair: MeshPhysicalMaterial;
   readonly black: MeshBasicMaterial;
   readonly white: MeshBasicMaterial;
   readonly dispose: () => void;
@@ -100,6 +102,7 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
   const of = Object.fromEntries(
     Object.entries(RECIPES).map(([name, recipe]) => [name, litMaterial(uniforms, recipe)]),
   ) as Record<Substance, MeshPhysicalMaterial>;
+  const unglazed = { roughness: 0.62, vertexColors: false, color: clay, specularIntensity: 0.5 };
   const rest = {
     room: litMaterial(uniforms, {
       surface: 'room',
@@ -108,13 +111,8 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
       fillShare: ROOM_FILL,
       dithering: true,
     }),
-    clay: litMaterial(uniforms, {
-      surface: 'clay',
-      roughness: 0.62,
-      vertexColors: false,
-      color: clay,
-      specularIntensity: 0.5,
-    }),
+    clay: litMaterial(uniforms, { ...unglazed, surface: 'clay' }),
+    clayHair: litMaterial(uniforms, { ...unglazed, surface: 'clayHair', ...HAIRS }),
     black: flat(0x000000),
     white: flat(0xffffff),
   };

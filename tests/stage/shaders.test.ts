@@ -6,7 +6,7 @@ import { replaceOnce } from '../../src/stage/shaders/patch';
 import { lampLoop, lightSurface, type Surface } from '../../src/stage/shaders/surfaces';
 
 describe('shader changes', () => {
-  it.each<Surface>(['skin', 'hair', 'eye', 'cloth', 'plain', 'clay', 'glass', 'room'])(
+  it.each<Surface>(['skin', 'hair', 'eye', 'cloth', 'plain', 'clay', 'clayHair', 'glass', 'room'])(
     '%s: every anchor stands in the renderer’s text',
     (surface) => {
       const { vertexShader, fragmentShader } = ShaderLib.physical;

@@ -13,7 +13,16 @@ import { skin } from './skin';
 import { softShadowFragment } from './softShadow';
 import type { SurfaceText } from './surfaceText';
 
-export type Surface = 'skin' | 'hair' | 'eye' | 'cloth' | 'plain' | 'clay' | 'glass' | 'room';
+export type Surface =
+  | 'skin'
+  | 'hair'
+  | 'eye'
+  | 'cloth'
+  | 'plain'
+  | 'clay'
+  | 'clayHair'
+  | 'glass'
+  | 'room';
 
 const shared = /* glsl */ `
 // The lamp in hand: its light before the shadow, its shadow, its angular radius.
@@ -78,6 +87,13 @@ diffuseColor.rgb *= mix( 0.72, 1.0, smoothstep( 0.05, 0.75, vOpen ) );
 };
 
 const SURFACES: Readonly<Record<Surface, SurfaceText>> = {
+/** Clay cut into single hairs, which keep its colour. */
+const clayHair: SurfaceText = {
+  ...hair,
+  setup: `${hair.setup}diffuseColor.rgb = diffuse;\n`,
+  direct: clay.direct,
+};
+
   skin,
   hair,
   eye,
@@ -85,6 +101,7 @@ const SURFACES: Readonly<Record<Surface, SurfaceText>> = {
   plain,
   clay,
   glass,
+  clayHair,
   room: plain,
 };
 
