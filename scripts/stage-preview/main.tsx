@@ -131,7 +131,15 @@ function Page() {
         backdrop: cell.backdrop ?? 2,
         cameraWall: 3,
         behindCamera: 0.4,
-        hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+        hall: {
+          left: 3.6,
+          right: 3.6,
+          height: 3.5,
+          depth: 10,
+          behind: 0,
+          sheet: null,
+          corner: null,
+        },
       }}
       look={cell.look ?? 'photo'}
       onReady={gotReady}

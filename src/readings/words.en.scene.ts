@@ -82,22 +82,22 @@ const inFocus = (
   together: () => `Whether ${subject.toLowerCase()} lies inside the sharp depth.`,
 });
 
-const wall = ({ pronoun }: Say): string => `The wall behind ${pronoun}`;
+const behind = ({ pronoun }: Say): string => `The backdrop behind ${pronoun}`;
 
 export const SCENE_EN = {
   background_size_ratio: {
-    name: wall,
-    formula: 'd / (d + b); b from the eyes to the wall',
+    name: behind,
+    formula: 'd / (d + b); b from the eyes to the backdrop',
     meaning: (m, { units }) =>
-      `The wall is drawn at ${formatPercent(m.scene.backdrop.size)} of the size it would have beside the eyes, and the frame holds ${formatLength(m.scene.backdrop.width, units, 'frame')} of its width.`,
+      `The backdrop is drawn at ${formatPercent(m.scene.backdrop.size)} of the size it would have beside the eyes, and the frame is ${formatLength(m.scene.backdrop.width, units, 'frame')} wide there.`,
     together: (pictures, { units }) =>
-      `Its size against the same thing beside the eyes. Of its width the frame holds ${each(pictures, (m) => formatLength(m.scene.backdrop.width, units, 'frame'))}.`,
+      `Its size against the same thing beside the eyes. There the frame is ${each(pictures, (m) => formatLength(m.scene.backdrop.width, units, 'frame'))} wide.`,
   },
   backdrop_width_m: {
     name: () => 'Backdrop in the frame',
     formula: 'W (d + b) / d; W frame width at the eyes',
     meaning: (m, { units }) =>
-      `The frame holds ${formatLength(m.scene.backdrop.width, units, 'frame')} of the backdrop's width, ${formatLength(m.scene.backdrop.distance, units, 'distance')} behind the eyes.`,
+      `The frame is ${formatLength(m.scene.backdrop.width, units, 'frame')} wide at the backdrop, ${formatLength(m.scene.backdrop.distance, units, 'distance')} behind the eyes.`,
     together: () => 'The nearer the camera at an equal crop, the wider the backdrop must be.',
   },
   backdrop_width_with_margin_m: {

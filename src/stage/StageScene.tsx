@@ -11,7 +11,7 @@ import { type Detail, detailFor, pixelsPerMetre } from './detail';
 import { Figures } from './figures';
 import { hallBounds } from './floor';
 import { Lamps } from './Lamps';
-import { lampUniforms, setFill } from './lampUniforms';
+import { lampUniforms, setFill, setSheet } from './lampUniforms';
 import { isLit, type Look } from './looks';
 import { createMaterials } from './materials';
 import { RoomScene } from './RoomScene';
@@ -84,15 +84,16 @@ export function StageScene(props: StageSceneProps) {
   );
   useEffect(() => () => figures.dispose(), [figures]);
   const hall = useRef<Group>(null);
-  const standing = useRef(figures);
-  standing.current = figures;
+  const standing = useRef({ figures, room });
+  standing.current = { figures, room };
   const wall = useMemo(() => {
     const stand = (company: Company, detail: Detail) => {
-      standing.current.show(company, detail);
+      standing.current.figures.show(company, detail);
       if (hall.current) hall.current.position.y = company.floor;
+      setSheet(uniforms, standing.current.room, company.floor);
     };
     return new Wall({ renderer, scene, materials, shadows, stand });
-  }, [renderer, scene, materials, shadows]);
+  }, [renderer, scene, materials, shadows, uniforms]);
 
   const companies = useMemo(() => new Companies(), []);
   const hung = useMemo(() => {

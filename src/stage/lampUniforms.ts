@@ -7,6 +7,7 @@ import {
   Vector3,
   Vector4,
 } from 'three';
+import type { RoomRun } from '../session/kit';
 import {
   boxAxes,
   fillRadiance,
@@ -36,6 +37,8 @@ export interface LampUniforms {
   readonly boxLevel: IUniform<Vector3[]>;
   readonly boxUpright: IUniform<Vector3[]>;
   readonly boxRadiance: IUniform<number[]>;
+  /** The hanging sheet: half its width, its upper edge and its plane in the sitter's frame; 1 where one hangs. */
+  readonly hungSheet: IUniform<Vector4>;
 }
 
 /** Lamps that cast shadows, in the order of the scene: key, hair light. */
@@ -58,6 +61,7 @@ export const lampUniforms = (): LampUniforms => ({
   lampFirst: { value: each(() => 0) },
   shadowTurn: { value: new Vector2(1, 0) },
   pixelOrigin: { value: new Vector2(0, 0) },
+  hungSheet: { value: new Vector4() },
 });
 
 /** Reads one lamp's shadow camera, once its shadow map has been drawn. `nearest`: depth of the first caster, metres. */
@@ -75,6 +79,16 @@ export function setLamp(
   const cotangent = camera.projectionMatrix.elements[0] as number;
   optics.set(cotangent / 2, camera.near, camera.far, diameter);
   uniforms.lampFirst.value[index] = nearest;
+}
+
+/** Tells the surfaces what hangs before the end wall, over a floor at `floor`. */
+export function setSheet(
+  { hungSheet }: LampUniforms,
+  { backdrop, hall: { sheet } }: RoomRun,
+  floor: number,
+): void {
+  if (sheet) hungSheet.value.set(sheet.width / 2, floor + sheet.top, -backdrop, 1);
+  else hungSheet.value.set(0, 0, 0, 0);
 }
 
 /** Sets the fill to its wanted place and strength. */

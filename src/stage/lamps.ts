@@ -18,6 +18,8 @@ const KEY_AIM: Vec3 = [0, -0.42, 0];
 const HAIR_AIM: Vec3 = [0, -0.05, -0.05];
 /** A lamp behind the sitter keeps this far from the wall. */
 const WALL_GAP = 0.25;
+/** The backdrop light's source. */
+export const BACKDROP_SOURCE = 0.3;
 
 /** Unit vector from the eyes to a source; azimuth positive to the picture's left (the sitter's right). */
 export function lightDirection(light: Pick<LampSetting, 'azimuth' | 'elevation'>): Vec3 {
@@ -69,7 +71,7 @@ export function backdropLamp({ background }: Pick<StudioLight, 'background'>, ro
   return {
     position: [x - 0.2 * reach, 1.3 + y, wall + reach],
     target: [x + 0.06 * reach, 1.3 - 0.85 * reach + y, wall],
-    diameter: 0.3,
+    diameter: BACKDROP_SOURCE,
     strength: 0.3 * reach * background.strength,
     beam: 0.4 + 0.5 * softnessOf(background),
   };

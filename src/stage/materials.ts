@@ -64,6 +64,8 @@ const RECIPES: Readonly<Record<Substance, Recipe>> = {
 /** Share of the fill that reaches the hall: the soft boxes stand near the sitter, their backs to it. */
 export const ROOM_FILL = 0.62;
 
+const ROOM = { surface: 'room', fillShare: ROOM_FILL, dithering: true } as const;
+
 /** A physical material lit by the studio's lamps. */
 export function litMaterial(
   uniforms: LampUniforms,
@@ -86,6 +88,8 @@ export function litMaterial(
 export interface Materials {
   readonly of: Readonly<Record<Substance, MeshPhysicalMaterial>>;
   readonly room: MeshPhysicalMaterial;
+  /** The hanging sheet: matte. */
+  readonly paper: MeshPhysicalMaterial;
   /** Mid-grey, without colour: shows shape and light alone. */
   readonly clay: MeshPhysicalMaterial;
   /** The same for sheets of hair: cut into single hairs. */
@@ -104,13 +108,8 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
   ) as Record<Substance, MeshPhysicalMaterial>;
   const unglazed = { roughness: 0.62, vertexColors: false, color: clay, specularIntensity: 0.5 };
   const rest = {
-    room: litMaterial(uniforms, {
-      surface: 'room',
-      roughness: 0.62,
-      specularIntensity: 0.5,
-      fillShare: ROOM_FILL,
-      dithering: true,
-    }),
+    room: litMaterial(uniforms, { ...ROOM, roughness: 0.62, specularIntensity: 0.5 }),
+    paper: litMaterial(uniforms, { ...ROOM, roughness: 0.95, specularIntensity: 0.2 }),
     clay: litMaterial(uniforms, { ...unglazed, surface: 'clay' }),
     clayHair: litMaterial(uniforms, { ...unglazed, surface: 'clayHair', ...HAIRS }),
     black: flat(0x000000),

@@ -7,7 +7,7 @@ import { hallBounds } from '../../src/stage/floor';
 const sitter = { min: [-0.3, -1.5, -0.25], max: [0.3, 0.12, 0.04] } as const;
 const room = hallBounds(-1.5, {
   backdrop: 2,
-  hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+  hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10, behind: 0, sheet: null, corner: null },
 });
 const cameraFrom = (standpoint: number) => {
   const camera = cameraAt({

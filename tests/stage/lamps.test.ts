@@ -53,7 +53,15 @@ describe('lamps', () => {
         backdrop,
         cameraWall: 3,
         behindCamera: 0.4,
-        hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+        hall: {
+          left: 3.6,
+          right: 3.6,
+          height: 3.5,
+          depth: 10,
+          behind: 0,
+          sheet: null,
+          corner: null,
+        },
       });
       // The sitter's back is at z = -0.25; the beam points away from it.
       const axis = lamp.target.map((value, i) => value - (lamp.position[i] as number));
@@ -78,7 +86,7 @@ describe('lamps', () => {
       backdrop,
       cameraWall: 3,
       behindCamera: 0.4,
-      hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10 },
+      hall: { left: 3.6, right: 3.6, height: 3.5, depth: 10, behind: 0, sheet: null, corner: null },
     });
     expect(lamp.position[2]).toBeGreaterThanOrEqual(-backdrop + 0.2);
     expect(lamp.position[2]).toBeLessThan(0);

@@ -14,7 +14,7 @@ describe('shader changes', () => {
       lightSurface(shader, surface);
       expect(shader.fragmentShader).toContain('#define RE_Direct RE_Direct_Surface');
       expect(shader.fragmentShader).not.toContain('#include <lights_fragment_begin>');
-      expect(lampLoop()).not.toContain('getShadow( spotShadowMap');
+      expect(lampLoop(surface)).not.toContain('getShadow( spotShadowMap');
     },
   );
 

@@ -1,9 +1,9 @@
 /**
- * What stands and hangs in the hall, at known depths before the back wall and clear of the strip
- * straight behind the sitter's head. Same origin as the shell.
+ * What stands and hangs in the hall, at known depths before the end wall, clear of the strip straight
+ * behind the sitter's head and of a backdrop that hangs by itself. Same origin as the shell.
  */
 import { type BufferGeometry, PlaneGeometry, SphereGeometry } from 'three';
-import type { Hall } from '../../session/kit';
+import type { Hall } from '../../session/hall';
 import { bar, board, grey, join, type Place, piece, type Rgb, rod, type Shade } from './pieces';
 
 const PLY: Rgb = [0.3, 0.225, 0.16];
@@ -20,14 +20,57 @@ interface WindowPlan {
 }
 const WINDOW: WindowPlan = { left: -1.86, right: -0.74, sill: 1.02, head: 2.5 };
 
+/** Beside the axis towards the picture's left (-) and right, and from the end wall into the room. */
+interface Ground {
+  readonly from: number;
+  readonly to: number;
+  readonly before: number;
+}
+
+/** Room for a stand beside the sheet. */
+const BESIDE_SHEET = 0.3;
+
+/** Does it stand behind the sheet, or beside it? */
+const clearOf = ({ sheet, behind }: Hall, { from, to, before }: Ground): boolean =>
+  sheet === null ||
+  before < behind ||
+  from > sheet.width / 2 + BESIDE_SHEET ||
+  to < -sheet.width / 2 - BESIDE_SHEET;
+
+/** The middle of the coat stand: beside the strip behind the head, and beside a sheet. */
+const standAt = ({ sheet }: Hall): Place =>
+  sheet ? [-(sheet.width / 2) - BESIDE_SHEET - 0.3, 0, 0.45] : [-0.44, 0, 0.25];
+const chairsAt = ({ left }: Hall): Place => [Math.min(1.42, left - 0.38), 0, 0.55];
+
+const STAGE = { width: 1.56, depth: 3.24 } as const;
+
 /** What has room, with its outermost points, beside the axis, up to the ceiling and into the room. */
-const fits = {
-  window: ({ right, height }: Hall) => right >= 2 && height >= 2.65,
-  board: ({ left, height }: Hall) => left >= 1.36 && height >= 2,
-  chairs: ({ left, depth }: Hall) => left >= 1.65 && depth >= 1,
-  stand: ({ right, height, depth }: Hall) => right >= 0.74 && height >= 1.9 && depth >= 0.6,
-  stage: ({ left, depth }: Hall) => left >= 3.4 && depth >= 3.4,
+const FITS = {
+  window: (hall: Hall) =>
+    hall.right >= 2 &&
+    hall.height >= 2.65 &&
+    clearOf(hall, { from: WINDOW.left, to: WINDOW.right, before: 0.19 }),
+  board: (hall: Hall) =>
+    hall.left >= 1.36 && hall.height >= 2 && clearOf(hall, { from: 0.38, to: 1.34, before: 0.035 }),
+  chairs: (hall: Hall) => {
+    const [x] = chairsAt(hall);
+    return (
+      hall.left >= 1.65 &&
+      hall.depth >= 1 &&
+      clearOf(hall, { from: x - 0.3, to: x + 0.3, before: 0.9 })
+    );
+  },
+  stand: (hall: Hall) =>
+    hall.right >= 0.3 - standAt(hall)[0] && hall.height >= 1.9 && hall.depth >= 0.75,
+  stage: (hall: Hall) =>
+    hall.left >= 3.4 &&
+    hall.depth >= 3.4 &&
+    clearOf(hall, { from: hall.left - STAGE.width, to: hall.left, before: STAGE.depth }),
 } as const;
+
+/** A corner has no wall square to the axis for any of it to stand at. */
+const has = (what: keyof typeof FITS, hall: Hall): boolean =>
+  hall.corner === null && FITS[what](hall);
 
 const moved = (pieces: readonly BufferGeometry[], [x, y, z]: Place, turn = 0): BufferGeometry[] =>
   pieces.map((part) => part.rotateY(turn).translate(x, y, z));
@@ -52,7 +95,7 @@ function windowFrame({ left, right, sill, head }: WindowPlan): BufferGeometry[] 
 
 /** The frosted panes, which glow by themselves: overcast daylight, brighter above. None without a window. */
 export function windowPanes(hall: Hall): BufferGeometry | null {
-  if (!fits.window(hall)) return null;
+  if (!has('window', hall)) return null;
   const { left, right, sill, head } = WINDOW;
   const panes = new PlaneGeometry(right - left, head - sill, 1, 8);
   const glow: Shade = (_x, y) => 0.62 + (0.38 * (y - sill)) / (head - sill);
@@ -143,19 +186,17 @@ function coatStand(): BufferGeometry[] {
 /** The edge of a low stage along the picture's right-hand wall. */
 const stageEdge = (): BufferGeometry[] => [
   piece(board(1.5, 0.34, 3.2, 0.004), [0.12, 0.1, 0.085], [0.01, 0.17, 1.6]),
-  piece(board(1.56, 0.03, 3.24, 0.012), OAK, [0, 0.352, 1.62]),
+  piece(board(STAGE.width, 0.03, STAGE.depth, 0.012), OAK, [0, 0.352, STAGE.depth / 2]),
 ];
 
 /** What of it fits the hall; null where nothing does. */
 export function furniture(hall: Hall): BufferGeometry | null {
   const pieces = [
-    ...(fits.window(hall) ? [...windowFrame(WINDOW), ...radiator(WINDOW)] : []),
-    ...(fits.board(hall) ? noticeBoard() : []),
-    ...(fits.chairs(hall)
-      ? moved(chairStack(5), [Math.min(1.42, hall.left - 0.38), 0, 0.55], -0.5)
-      : []),
-    ...(fits.stand(hall) ? moved(coatStand(), [-0.44, 0, 0.25]) : []),
-    ...(fits.stage(hall) ? moved(stageEdge(), [hall.left - 0.78, 0, 0]) : []),
+    ...(has('window', hall) ? [...windowFrame(WINDOW), ...radiator(WINDOW)] : []),
+    ...(has('board', hall) ? noticeBoard() : []),
+    ...(has('chairs', hall) ? moved(chairStack(5), chairsAt(hall), -0.5) : []),
+    ...(has('stand', hall) ? moved(coatStand(), standAt(hall)) : []),
+    ...(has('stage', hall) ? moved(stageEdge(), [hall.left - STAGE.width / 2, 0, 0]) : []),
   ];
   return pieces.length > 0 ? join(pieces) : null;
 }

@@ -5,6 +5,7 @@
  */
 import { ShaderChunk } from 'three';
 import { SOFT_BOXES, WALL_RADIANCE } from '../fill';
+import { BACKDROP_SOURCE } from '../lamps';
 import { eye } from './eye';
 import { glass } from './glass';
 import { hair } from './hair';
@@ -86,7 +87,6 @@ diffuseColor.rgb *= mix( 0.72, 1.0, smoothstep( 0.05, 0.75, vOpen ) );
 `,
 };
 
-const SURFACES: Readonly<Record<Surface, SurfaceText>> = {
 /** Clay cut into single hairs, which keep its colour. */
 const clayHair: SurfaceText = {
   ...hair,
@@ -94,14 +94,15 @@ const clayHair: SurfaceText = {
   direct: clay.direct,
 };
 
+const SURFACES: Readonly<Record<Surface, SurfaceText>> = {
   skin,
   hair,
   eye,
   cloth,
   plain,
   clay,
-  glass,
   clayHair,
+  glass,
   room: plain,
 };
 
@@ -138,6 +139,34 @@ uniform float boxRadiance[ ${SOFT_BOXES} ];
 `;
 
 /**
+ * The backdrop light has no shadow map: where it is kept off the room by the hanging sheet alone, the sheet's
+ * rectangle tells. A round source seen past an edge: as soft as it is wide there, by similar triangles.
+ */
+const pastSheet = /* glsl */ `
+uniform vec4 hungSheet;
+
+vec3 inRoom( vec3 point ) {
+	return ( vec4( point - viewMatrix[ 3 ].xyz, 0.0 ) * viewMatrix ).xyz;
+}
+
+float pastSheet( vec3 lamp, vec3 point ) {
+	float plane = hungSheet.z;
+	if ( hungSheet.w == 0.0 || lamp.z <= plane || point.z > plane - 0.005 ) return 1.0;
+	float way = ( lamp.z - plane ) / ( lamp.z - point.z );
+	vec3 through = mix( lamp, point, way );
+	float past = max( abs( through.x ) - hungSheet.x, through.y - hungSheet.y );
+	float soft = max( 0.002, ${0.5 * BACKDROP_SOURCE} * ( 1.0 - way ) );
+	return smoothstep( - soft, soft, past );
+}
+`;
+
+const keptOff = /* glsl */ `
+		#if UNROLLED_LOOP_INDEX >= NUM_SPOT_LIGHT_SHADOWS
+		directLight.color *= pastSheet( inRoom( spotLight.position ), inRoom( geometryPosition ) );
+		#endif
+`;
+
+/**
  * Openness shades the fill; light that bounces between the walls of a fold takes on their colour, so a
  * fold in skin is red before it is black (Jimenez et al. 2016, "Practical real-time strategies for
  * accurate indirect occlusion"). Mirrored light goes first.
@@ -158,11 +187,11 @@ const signature =
   'const in IncidentLight directLight, const in vec3 geometryPosition, const in vec3 geometryNormal, const in vec3 geometryViewDir, const in vec3 geometryClearcoatNormal, const in PhysicalMaterial material, inout ReflectedLight reflectedLight';
 
 /** The renderer's light loop with each lamp's own shadow and size. */
-export function lampLoop(): string {
+export function lampLoop(surface: Surface): string {
   const chunk = insertAfter(
     ShaderChunk.lights_fragment_begin,
     'getSpotLightInfo( spotLight, geometryPosition, directLight );',
-    'lampLight = directLight.color; lampShadow = 1.0; lampSpread = 0.07;',
+    `lampLight = directLight.color; lampShadow = 1.0; lampSpread = 0.07;${surface === 'room' ? keptOff : ''}`,
   );
   return replaceOnce(
     chunk,
@@ -187,7 +216,7 @@ export function lightSurface(shader: ShaderText, surface: Surface): void {
   let fragment = insertAfter(
     shader.fragmentShader,
     '#include <shadowmap_pars_fragment>',
-    `${softShadowFragment}${shared}${text.mirrors === 'boxes' ? boxes : ''}${text.pars ?? ''}
+    `${softShadowFragment}${shared}${text.mirrors === 'boxes' ? boxes : ''}${surface === 'room' ? pastSheet : ''}${text.pars ?? ''}
 void RE_Direct_Surface( ${signature} ) {${text.direct}}
 #undef RE_Direct
 #define RE_Direct RE_Direct_Surface`,
@@ -209,7 +238,11 @@ void RE_Direct_Surface( ${signature} ) {${text.direct}}
     '#include <normal_fragment_maps>',
     `creaseLight = smoothstep( 0.04, 0.5, vOpen );\n${text.setup ?? ''}`,
   );
-  shader.fragmentShader = replaceOnce(fragment, '#include <lights_fragment_begin>', lampLoop());
+  shader.fragmentShader = replaceOnce(
+    fragment,
+    '#include <lights_fragment_begin>',
+    lampLoop(surface),
+  );
   shader.vertexShader = insertAfter(
     replaceOnce(
       shader.vertexShader,

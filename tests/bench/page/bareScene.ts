@@ -4,6 +4,7 @@ import type { RoomRun } from '../../../src/session/kit';
 import type { SitterMesh } from '../../../src/sitter/types';
 import { type Company, isShading } from '../../../src/stage/company';
 import type { Detail } from '../../../src/stage/detail';
+import { endWall } from '../../../src/stage/floor';
 import { hold } from '../../../src/stage/geometries';
 import { HAIR_MAP, KEY_MAP, placeLamp } from '../../../src/stage/Lamps';
 import {
@@ -16,6 +17,7 @@ import {
   throwOf,
 } from '../../../src/stage/lamps';
 import { furniture, windowPanes } from '../../../src/stage/room/furniture';
+import { hangingSheet } from '../../../src/stage/room/sheet';
 import { hallShell } from '../../../src/stage/room/shell';
 import type { ShadowedLamp } from '../../../src/stage/shadows';
 import type { StudioLight } from '../../../src/stage/studio';
@@ -71,10 +73,14 @@ export function bareScene(company: Company, light: StudioLight, room: RoomRun): 
     windowPanes(room.hall) ?? undefined,
     new MeshBasicMaterial({ vertexColors: true }),
   );
-  pieces.castShadow = true;
-  for (const mesh of [...figure, pieces, shell]) mesh.receiveShadow = true;
-  for (const mesh of [shell, pieces, panes]) mesh.position.set(0, company.floor, -room.backdrop);
-  scene.add(shell, pieces, panes, ...figure);
+  const sheet = room.hall.sheet && hangingSheet(room.hall, room.hall.sheet);
+  const paper = new Mesh(sheet?.face);
+  const behind = new Mesh(sheet?.behind);
+  for (const mesh of [pieces, behind]) mesh.castShadow = true;
+  for (const mesh of [...figure, pieces, shell, paper, behind]) mesh.receiveShadow = true;
+  for (const mesh of [shell, pieces, panes]) mesh.position.set(0, company.floor, endWall(room));
+  for (const mesh of [paper, behind]) mesh.position.set(0, company.floor, -room.backdrop);
+  scene.add(shell, pieces, panes, paper, behind, ...figure);
   return {
     scene,
     shadowed,
@@ -83,7 +89,8 @@ export function bareScene(company: Company, light: StudioLight, room: RoomRun): 
         mesh.geometry = hold(meshes[i] as SitterMesh)[detail];
     },
     wear: (materials) => {
-      shell.material = pieces.material = materials.room;
+      shell.material = pieces.material = behind.material = materials.room;
+      paper.material = materials.paper;
       for (const [i, mesh] of figure.entries())
         mesh.material = materials.of[(meshes[i] as SitterMesh).substance];
     },

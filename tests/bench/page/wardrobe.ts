@@ -17,7 +17,7 @@ import { fillSurround, WALL_RADIANCE } from '../../../src/stage/fill';
 import { type Materials, ROOM_FILL } from '../../../src/stage/materials';
 import type { LampSetting } from '../../../src/stage/studio';
 
-export type Wardrobe = Pick<Materials, 'of' | 'room'>;
+export type Wardrobe = Pick<Materials, 'of' | 'room' | 'paper'>;
 
 const glowing = (radiance: number, side = BackSide) =>
   new MeshBasicMaterial({ color: new Color().setScalar(radiance), side });
@@ -49,5 +49,5 @@ export function stockWardrobe(
   const of = Object.fromEntries(
     Object.entries(studio.of).map(([name, material]) => [name, plain(material)]),
   ) as Record<Substance, MeshPhysicalMaterial>;
-  return { of, room: plain(studio.room, ROOM_FILL) };
+  return { of, room: plain(studio.room, ROOM_FILL), paper: plain(studio.paper, ROOM_FILL) };
 }
