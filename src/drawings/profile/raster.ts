@@ -38,12 +38,6 @@ function seenAt(mesh: SitterMesh, vertex: number): Seen {
   }
 }
 
-/**
- * Clothes lie on the skin, and the skin under them may touch or pass through by a little: within
- * this depth, in metres, what is worn counts as in front.
- */
-const WORN = 0.012;
-
 function bounds(meshes: readonly SitterMesh[]) {
   const found = { z0: Infinity, z1: -Infinity, y0: Infinity, y1: -Infinity };
   for (const { positions, indices } of meshes) {
@@ -90,7 +84,6 @@ export function rasteriseSide(meshes: readonly SitterMesh[], cell: number): Side
       const cy = ((positions[3 * c + 1] ?? 0) - bottom) / cell - 0.5;
       const area = (bx - ax) * (cy - ay) - (cx - ax) * (by - ay);
       if (area === 0) continue;
-      const forward = seen === SEEN.top || seen === SEEN.below ? WORN : 0;
       const depthA = positions[3 * a] ?? 0;
       const depthB = positions[3 * b] ?? 0;
       const depthC = positions[3 * c] ?? 0;
@@ -101,7 +94,7 @@ export function rasteriseSide(meshes: readonly SitterMesh[], cell: number): Side
           const shareB = ((column - ax) * (cy - ay) - (cx - ax) * (row - ay)) / area;
           const shareC = ((bx - ax) * (row - ay) - (column - ax) * (by - ay)) / area;
           if (shareB < 0 || shareC < 0 || shareB + shareC > 1) continue;
-          const depth = depthA + shareB * (depthB - depthA) + shareC * (depthC - depthA) - forward;
+          const depth = depthA + shareB * (depthB - depthA) + shareC * (depthC - depthA);
           const at = row * columns + column;
           if (depth >= (nearest[at] ?? 0)) continue;
           nearest[at] = depth;
