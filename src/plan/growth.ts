@@ -52,14 +52,21 @@ function demands(wanted: Wanted, aspect: number): Demand[] {
     { a: h / eyesAt, b: (person.crown[1] - h) / eyesAt, z: person.crown[2] },
     below(person.chin, wanted),
   ]);
-  const all = [...sidesAndEnds, ...downTo.map((point) => below(point, wanted))];
-  // Of those at one depth with one offset, only the largest can lead.
-  const leading = new Map<string, Demand>();
+  return [...sidesAndEnds, ...downTo.map((point) => below(point, wanted))];
+}
+
+/** Without those that another one passes from `from` on: two of one A cross once at the most, so that both ends tell. */
+function mayLead(all: readonly Demand[], from: number): Demand[] {
+  const isUnder = (x: Demand, y: Demand) =>
+    x.a === y.a &&
+    heightOf(x, from) <= heightOf(y, from) &&
+    heightOf(x, FARTHEST) <= heightOf(y, FARTHEST);
+  let found: Demand[] = [];
   for (const each of all) {
-    const key = `${each.z} ${each.a}`;
-    if (each.b > (leading.get(key)?.b ?? Number.NEGATIVE_INFINITY)) leading.set(key, each);
+    if (found.some((other) => isUnder(each, other))) continue;
+    found = [...found.filter((other) => !isUnder(other, each)), each];
   }
-  return [...leading.values()];
+  return found;
 }
 
 /** Where two demands are equal: (A1 - A2)(s - z1)(s - z2) + B1 s (s - z2) - B2 s (s - z1) = 0. */
@@ -83,11 +90,12 @@ export function framePieces(wanted: Wanted, aspect: number): readonly FramePiece
     const [within] = between(NEAREST, FARTHEST) as [Interval];
     return [{ within, upper: constant(frameHeight), lower: constant(1) }];
   }
-  const asked = demands(wanted, aspect);
+  const every = demands(wanted, aspect);
   // The margins leave something of the frame at either side of the eyes.
   if (wanted.margin >= Math.min(wanted.eyesAcross, 1 - wanted.eyesAcross)) return [];
   // The camera stands before everybody.
-  const nearest = Math.max(NEAREST, ...asked.map(({ z }) => z)) + 1e-6;
+  const nearest = Math.max(NEAREST, ...every.map(({ z }) => z)) + 1e-6;
+  const asked = mayLead(every, nearest);
   const marks = [
     nearest,
     ...asked.flatMap((x, i) => asked.slice(i + 1).flatMap((y) => crossings(x, y, nearest))),
