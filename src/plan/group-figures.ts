@@ -31,6 +31,8 @@ export interface Ends {
 export interface GroupFigures {
   /** Width of the frame at the front row, margins with it. */
   readonly width: number;
+  /** Least way from the front row to the backdrop, so that the back row stands before it. */
+  readonly toBackdrop: number;
   /** From the lens to the nearest and on to the farthest eyes, along the axis. */
   readonly front: number;
   readonly rowsApart: number;
@@ -41,6 +43,9 @@ export interface GroupFigures {
   /** Of the arrangement chosen, and of the other; null for a curved one that would reach round the camera. */
   readonly ends: Readonly<Record<RowCurve, Ends | null>>;
 }
+
+/** From somebody's eyes to the back, with a little room to the backdrop, metres: by eye. */
+const BEHIND_EYES = 0.3;
 
 /** How far the outermost shoulders are drawn to either side of the axis, which runs through the front row's middle. */
 function reach(people: readonly PlanPerson[], s: number): number {
@@ -159,6 +164,7 @@ export function groupFigures(seen: GroupSeen, format: SensorFormat): GroupFigure
   };
   return {
     width,
+    toBackdrop: BEHIND_EYES - far,
     front: s - near,
     rowsApart: near - far,
     headDifference: (s - far) / (s - near) - 1,

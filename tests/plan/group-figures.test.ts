@@ -52,6 +52,8 @@ describe('two rows, 4.00 m and 4.80 m before the lens', () => {
   test('heads differ by 4.8 / 4.0 - 1 = 20 %', () => {
     expect(does.headDifference).toBeCloseTo(0.2, 12);
     expect([does.front, does.rowsApart]).toEqual([4, 0.8]);
+    // 0.3 m for the back row's backs.
+    expect(does.toBackdrop).toBeCloseTo(1.1, 12);
     // The same the other way round: 0.8 m apart and 20 % ask for 4 m.
     expect(depthForHeads(0.8, 0.2)).toBeCloseTo(4, 12);
     expect(rowsApartFor(4, 0.2)).toBeCloseTo(0.8, 12);

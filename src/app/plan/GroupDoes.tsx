@@ -15,7 +15,7 @@ import { showIn } from './told';
 export function GroupDoes(props: { request: PlanRequest }) {
   const { session, models } = useWorkbench();
   const show = showIn(session.units);
-  const { asked } = props.request;
+  const { asked, room } = props.request;
   const { group, picture } = session.plan;
   const depth = hungDepth(session);
   const lens = session.pictures.find(({ letter }) => letter === picture)?.cameraHeight ?? 0;
@@ -30,7 +30,7 @@ export function GroupDoes(props: { request: PlanRequest }) {
     return figures && { ...figures, chosen };
   }, [group, models, depth, lens, format, asked.stretch]);
   if (group === null || does === null) return null;
-  const { width, headDifference, front, rowsApart, shared, chosen, ends } = does;
+  const { width, toBackdrop, headDifference, front, rowsApart, shared, chosen, ends } = does;
   const most = asked.rowDifference;
   const rows = group.rows.length;
   /** The ends of a curved row come forward of its middle. */
@@ -59,6 +59,11 @@ export function GroupDoes(props: { request: PlanRequest }) {
       <h3>{said.does.title(show(depth))}</h3>
       <ul className="plain-list">
         <li>{said.does.width(show(width))}</li>
+        {toBackdrop > room.backdrop.behind && (
+          <li>
+            <b>{said.does.backdrop(show(toBackdrop))}</b>
+          </li>
+        )}
         {headDifference > 0 && (
           <li>{said.does.heads(formatPercent(headDifference), chosen, rows)}</li>
         )}

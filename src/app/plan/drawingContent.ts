@@ -10,7 +10,7 @@ import type { Models } from '../../models/types';
 import { depthOfField } from '../../optics/focus';
 import { toFloor } from '../../plan/room';
 import { axisOf } from '../../plan/run';
-import type { PlanRequest, PlanRoom } from '../../plan/types';
+import type { PlanPerson, PlanRequest, PlanRoom } from '../../plan/types';
 import { runOf } from '../../session/kit';
 import { known } from '../../session/known';
 import { type LampName, lampPlace, STANDS } from '../../session/light';
@@ -60,6 +60,10 @@ function pictureOf(shown: Shown, session: Session, eyeHeight: number): Pictures[
   };
 }
 
+/** Body about the vertical, positive to the sitter's left: in a curved row everybody faces the lens. */
+const turnOf = ({ pupils: [right, left] }: PlanPerson): number =>
+  Math.atan2(right[2] - left[2], left[0] - right[0]);
+
 /** Everybody in the picture that is spoken of: the session's people, or the group's. */
 function figures(
   session: Session,
@@ -70,7 +74,8 @@ function figures(
   const { group } = session.plan;
   if (wanted?.isGroup && group) {
     const steps = groupSteps(group);
-    return wanted.people.map(({ id, name, eyes }) => {
+    return wanted.people.map((person) => {
+      const { id, name, eyes } = person;
       const [row = 0, place = 0] = id.split('.').map((each) => Number(each) - 1);
       const { place: stands, models: sitters } = group.rows[row] as (typeof group.rows)[number];
       return figureOf({
@@ -78,7 +83,11 @@ function figures(
         name,
         eyes,
         dimensions: dimensionsOf(known(models.sitters, sitters[place] as string)),
-        pose: stands === 'seated' ? { ...UPRIGHT, stance: 'seated' } : UPRIGHT,
+        pose: {
+          ...UPRIGHT,
+          stance: stands === 'seated' ? 'seated' : 'standing',
+          bodyTurn: turnOf(person),
+        },
         stepHeight: steps[row] ?? 0,
       });
     });

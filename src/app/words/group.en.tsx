@@ -59,6 +59,8 @@ export const group = {
   does: {
     title: (distance: string) => `From ${distance} to the first row`,
     width: (width: string) => `The frame must be ${width} wide at the front row, margins with it.`,
+    backdrop: (distance: string) =>
+      `The back row would stand in the backdrop: the front row must be at least ${distance} before it.`,
     heads: (share: string, curve: RowCurve, rows: number) =>
       curve === 'straight'
         ? `Heads of the front row are drawn ${share} larger than those of the back row.`
