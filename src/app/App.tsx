@@ -6,7 +6,7 @@ import type { Unavailable } from '../stage';
 import { Compare, type Saving } from './compare/Compare';
 import { Do } from './controls/words';
 import { Head } from './Head';
-import { Plan } from './headOnDemand';
+import { Handout, Plan } from './headOnDemand';
 import { Shaping } from './state/shaping';
 import type { SitterWorkshop } from './state/sitterWorkshop';
 import { openLinked, type Started } from './state/start';
@@ -88,6 +88,11 @@ export function App(props: {
       {cast && place === 'plan' && (
         <Suspense fallback={<p className="waiting">{words.notices.place}</p>}>
           <Plan cast={cast} onUnavailable={setUnavailable} />
+        </Suspense>
+      )}
+      {cast && place === 'handout' && (
+        <Suspense fallback={<p className="waiting">{words.notices.place}</p>}>
+          <Handout />
         </Suspense>
       )}
       {cast && place === 'compare' && (

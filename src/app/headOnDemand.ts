@@ -5,6 +5,9 @@ const loadSessionActs = () => import('./SessionActs');
 
 const loadPlan = () => import('./plan/Plan');
 
+const loadHandout = () => import('./handout/Handout');
+
+export const Handout = lazy(loadHandout);
 export const Plan = lazy(loadPlan);
 export const SessionActs = lazy(loadSessionActs);
 export const linkCodec = () => import('../session/link');

@@ -3,6 +3,7 @@
 
 export type { ProfileOutline } from './profile/outline';
 export { Rail, type RailProps } from './rail/Rail';
+export { RailStill } from './rail/RailStill';
 export { type FrameSpan, frameAtEyePlane } from './rail/sight';
 export type { FocusMark, RailContent, RailPicture, RailRoom } from './rail/types';
 export type { ScaleKind } from './scale';

@@ -16,6 +16,8 @@ export interface Sitting {
 
 /** Renders pictures of any comparison, one after another, out of sight of the page. */
 export interface Darkroom {
+  /** Who is in a session's comparison, built. @throws Error when somebody cannot be built. */
+  cast(session: Pick<Session, 'people'>): Promise<Cast>;
   /**
    * Sets a session's comparison up and works with it while nobody else does.
    * @throws AbortError when the signal is raised, Error when somebody cannot be built or the browser draws
@@ -59,6 +61,7 @@ export function useDarkroom(models: Models): {
 
   const darkroom = useMemo<Darkroom>(
     () => ({
+      cast: (session) => casts.of(session),
       use: (session, work, signal) => {
         const turn = last.current.then(async () => {
           signal?.throwIfAborted();

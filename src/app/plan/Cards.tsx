@@ -43,7 +43,7 @@ function peopleOf(session: Session, request: PlanRequest, id: string, models: Mo
   });
 }
 
-function Card(props: { shot: Shot; place: number; request: PlanRequest }) {
+export function Card(props: { shot: Shot; place: number; request: PlanRequest }) {
   const { session, models } = useWorkbench();
   const { shot, request } = props;
   const { setting } = shot;

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 
-export const PLACES = ['compare', 'plan'] as const;
+export const PLACES = ['compare', 'plan', 'handout'] as const;
 export type Place = (typeof PLACES)[number];
 
 const placeIn = (hash: string): Place => PLACES.find((place) => hash === `#${place}`) ?? 'compare';

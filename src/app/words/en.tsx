@@ -33,7 +33,7 @@ export const en = {
   },
   head: {
     places: 'Places',
-    placeNames: { compare: 'Compare', plan: 'Plan' },
+    placeNames: { compare: 'Compare', plan: 'Plan', handout: 'Handout' },
     saved: (time: string) => `Saved at ${time}`,
     unsaved: 'Not saved yet',
     undo: 'Undo',

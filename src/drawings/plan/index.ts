@@ -15,7 +15,7 @@ export { FromSide } from './FromSide';
 export { figureOf } from './figure';
 export { type ChartProps, OneStandpointChart } from './OneStandpointChart';
 export { A4_FREE, PRINT_REM, PRINT_SCALES } from './print';
-export { paperScale } from './sheet';
+export { pageScale, paperScale } from './sheet';
 export type {
   Move,
   Moved,

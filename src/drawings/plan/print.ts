@@ -11,18 +11,23 @@ export const PRINT_REM = 12.5;
 
 export const pxPerMetreAt = (scale: number): number => (1000 / scale) * PX_PER_MM;
 
-/** The largest of the scales at which a drawing of that many metres and margins (CSS pixels) fits. */
-export function printScale(
-  metres: { readonly width: number; readonly height: number },
-  margins: { readonly width: number; readonly height: number },
-): number | null {
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * The largest of the scales at which a drawing of that many metres and margins (CSS pixels) fits what is
+ * free (millimetres).
+ */
+export function printScale(metres: Size, margins: Size, space: Size = A4_FREE): number | null {
   const fits = (scale: number, length: number, margin: number, free: number) =>
     (length * 1000) / scale + margin / PX_PER_MM <= free;
   return (
     PRINT_SCALES.find(
       (scale) =>
-        fits(scale, metres.width, margins.width, A4_FREE.width) &&
-        fits(scale, metres.height, margins.height, A4_FREE.height),
+        fits(scale, metres.width, margins.width, space.width) &&
+        fits(scale, metres.height, margins.height, space.height),
     ) ?? null
   );
 }

@@ -32,13 +32,25 @@ interface Rows {
   readonly bottom: number;
 }
 
-/** n of 1 : n at which both drawings fit A4; null for a room that fits at none of the usual scales. */
+/** Room for two rows on every side, for whichever drawing needs them, CSS pixels. */
+const MARGINS = {
+  width: 4 * ROW.dimension * PRINT_REM + 2 * HATCH,
+  height: (4 * ROW.dimension + ROW.foot) * PRINT_REM + 2 * HATCH,
+} as const;
+
+/** n of 1 : n at which either drawing fits A4; null for a room that fits at none of the usual scales. */
 export const paperScale = (content: PlanContent): number | null =>
-  // Room for two rows on every side, for whichever drawing needs them.
-  printScale(roomSize(content), {
-    width: 4 * ROW.dimension * PRINT_REM + 2 * HATCH,
-    height: (4 * ROW.dimension + ROW.foot) * PRINT_REM + 2 * HATCH,
-  });
+  printScale(roomSize(content), MARGINS);
+
+/** The same for both drawings, one below the other, in what is free on a page (millimetres). */
+export function pageScale(
+  content: PlanContent,
+  space: { readonly width: number; readonly height: number },
+): number | null {
+  const { width } = roomSize(content);
+  const height = content.room.width + content.room.ceiling;
+  return printScale({ width, height }, { ...MARGINS, height: 2 * MARGINS.height }, space);
+}
 
 /** Fits a room of `length` by `height` metres on the sheet, with rows of dimensions round it. */
 export function ground(

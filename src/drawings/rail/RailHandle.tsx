@@ -18,8 +18,7 @@ const TIP_HALF = 0.42;
 const MARK = { height: 0.375, half: 0.28 } as const;
 
 export function RailHandle({ place, ground, units, ...actions }: RailHandleProps) {
-  const { letter, picture, x, pupil, stem, head, tab, value, targets } = place;
-  const { rem, line } = ground;
+  const { letter, picture, x, targets } = place;
   const { dragging, handlers } = useHandle({
     ...actions,
     letter,
@@ -30,8 +29,6 @@ export function RailHandle({ place, ground, units, ...actions }: RailHandleProps
     max: picture.max,
     toDistance: ground.scale.toDistance,
   });
-  const middle = tab.x + tab.width / 2;
-  const foot = tab.y + tab.height;
   return (
     <g
       {...handlers}
@@ -49,6 +46,23 @@ export function RailHandle({ place, ground, units, ...actions }: RailHandleProps
       {targets.map((target) => (
         <rect key={target.y} {...target} className="rail-target" />
       ))}
+      <HandleMark place={place} ground={ground} />
+    </g>
+  );
+}
+
+interface HandleMarkProps {
+  readonly place: HandlePlace;
+  readonly ground: RailGround;
+}
+
+/** What is seen of a handle, on screen and on paper alike. */
+export function HandleMark({ place, ground: { rem, line } }: HandleMarkProps) {
+  const { letter, x, pupil, stem, head, tab, value } = place;
+  const middle = tab.x + tab.width / 2;
+  const foot = tab.y + tab.height;
+  return (
+    <>
       <path className="rail-line" d={chainPath([...stem, head])} />
       <circle className="rail-pupil" cx={pupil.x} cy={pupil.y} r={0.3125 * rem} />
       <rect
@@ -77,7 +91,7 @@ export function RailHandle({ place, ground, units, ...actions }: RailHandleProps
       >
         {value.text}
       </text>
-    </g>
+    </>
   );
 }
 

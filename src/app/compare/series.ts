@@ -1,0 +1,40 @@
+/** One crop from many standpoints: what strips, tables and charts show. */
+import type { Models } from '../../models/types';
+import type { Cast } from '../../session/cast';
+import type { Letter, Picture, Session } from '../../session/types';
+import { type Shown, showPictures } from './shown';
+
+/** A picture of the session's crop from another standpoint, with whatever lens that needs. */
+export const pictureFrom = (picture: Picture, standpoint: number): Picture => ({
+  ...picture,
+  standpoint,
+  view: { by: 'crop' },
+  lens: null,
+});
+
+/** The pictures from each of the standpoints, each as the one of `letter` (the first unless told) would be. */
+export function showSeries(
+  session: Session,
+  models: Models,
+  cast: Cast,
+  standpoints: readonly number[],
+  letter: Letter = session.pictures[0]?.letter ?? 'A',
+): Shown[] {
+  const own = session.pictures.find((each) => each.letter === letter);
+  if (!own) return [];
+  return standpoints.flatMap((standpoint) =>
+    showPictures(session, models, cast, pictureFrom(own, standpoint)).filter(
+      (shown) => shown.letter === letter,
+    ),
+  );
+}
+
+/** Standpoints shown as the same text are the same place. */
+const SAME = 0.005;
+
+/** Whose picture stands at a standpoint, if any does. */
+export const letterAt = (
+  { pictures }: Pick<Session, 'pictures'>,
+  standpoint: number,
+): Letter | null =>
+  pictures.find((picture) => Math.abs(picture.standpoint - standpoint) < SAME)?.letter ?? null;

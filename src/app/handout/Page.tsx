@@ -1,0 +1,169 @@
+import type { ReactNode } from 'react';
+import type { HandoutPage, PagePart } from '../../session/handout';
+import { captionWords } from '../compare/captions';
+import type { Darkroom } from '../darkroom/useDarkroom';
+import { useWorkbench } from '../state/workbench';
+import { page as said } from '../words/page.en';
+import { Editable } from './Editable';
+import { CardsPart } from './parts/CardsPart';
+import { Hung } from './parts/Hung';
+import { cautionsOf, computedLine } from './parts/notes';
+import { RailPart } from './parts/RailPart';
+import { ReadingsPart } from './parts/ReadingsPart';
+import { RoomPart } from './parts/RoomPart';
+import { SeriesPart } from './parts/SeriesPart';
+import { halfGain, spokenPair } from './spoken';
+import { type PageSitting, useSitting } from './useSitting';
+
+interface PageProps {
+  readonly darkroom: Darkroom;
+  readonly page: HandoutPage;
+  /** From 1. */
+  readonly number: number;
+  readonly count: number;
+}
+
+/** Millimetres free for drawings on a page, below its head and above its foot. */
+const SPACE = {
+  portrait: { width: 174, height: 215 },
+  landscape: { width: 260, height: 130 },
+} as const;
+
+function leadOf(page: HandoutPage, sitting: PageSitting): string {
+  const { leads } = said;
+  const { session, pictures, pronoun } = sitting;
+  const pair = spokenPair(sitting);
+  const kind = page.kind;
+  if (kind === 'lesson') return leads.claim;
+  if (kind === 'answers') {
+    const lesson = session.handout.pages.find((each) => each.kind === 'lesson');
+    return said.answersLead(lesson?.words.title ?? said.titles.lesson);
+  }
+  if (kind !== 'client' && kind !== 'comparison') return leads[kind];
+  if (pair) return leads[kind](pair);
+  const { distance, frame } = captionWords(pictures[0], session.units);
+  return leads.one(distance, frame, pronoun);
+}
+
+function Numbered(props: {
+  page: HandoutPage;
+  place: 'exercise' | 'answers';
+  usual: readonly string[];
+}) {
+  return (
+    <ol className="page-exercise">
+      {props.usual.map((text, i) => (
+        <Editable
+          // biome-ignore lint/suspicious/noArrayIndexKey: the exercises keep their places
+          key={i}
+          page={props.page}
+          place={`${props.place}${i + 1}`}
+          usual={text}
+          as="li"
+        />
+      ))}
+    </ol>
+  );
+}
+
+function Body(props: PageProps & { sitting: PageSitting }) {
+  const { page, darkroom, sitting } = props;
+  const { models } = useWorkbench();
+  const has = (part: PagePart) => page.parts.includes(part);
+  const pair = spokenPair(sitting);
+  const { kind } = page;
+  const showsPictures = kind === 'comparison' || kind === 'lesson' || kind === 'client';
+  const cautions = has('cautions') ? cautionsOf(sitting, models) : [];
+  return (
+    <>
+      {kind === 'notes' ? (
+        <Editable
+          page={page}
+          place="notes"
+          usual={said.leads.notes}
+          as="p"
+          className="page-notes"
+        />
+      ) : (
+        <Editable
+          page={page}
+          place="lead"
+          usual={leadOf(page, sitting)}
+          as="p"
+          className="page-lead"
+        />
+      )}
+      {showsPictures && <Hung darkroom={darkroom} sitting={sitting} />}
+      {has('rail') && <RailPart sitting={sitting} />}
+      {has('readings') && <ReadingsPart sitting={sitting} />}
+      {has('series') && <SeriesPart darkroom={darkroom} sitting={sitting} />}
+      {kind === 'lesson' && pair && (
+        <>
+          <h3>{said.exercise}</h3>
+          <Numbered page={page} place="exercise" usual={said.exercises(pair.person)} />
+        </>
+      )}
+      {kind === 'answers' && pair && (
+        <Numbered page={page} place="answers" usual={said.answers(pair, halfGain(sitting))} />
+      )}
+      {has('room') && (
+        <RoomPart sitting={sitting} space={SPACE[sitting.session.handout.orientation]} />
+      )}
+      {kind === 'cards' && <CardsPart />}
+      {cautions.length > 0 && (
+        <ul className="page-cautions">
+          {cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function Frame(props: PageProps & { foot: string | null; children: ReactNode }) {
+  const { session } = useWorkbench();
+  const { page, number, count } = props;
+  const { author, paper, orientation } = session.handout;
+  return (
+    <article className={`paper ${paper} ${orientation}`} data-page={page.id} lang="en">
+      <header className="page-head">
+        <Editable page={page} place="title" usual={said.titles[page.kind]} as="h2" />
+        <div className="page-by">
+          <p>{session.title}</p>
+          {session.room.name !== '' && page.kind === 'day' && <p>{session.room.name}</p>}
+          {author.name !== '' && <p>{said.by(author.name)}</p>}
+          {author.words !== '' && <p className="page-author-words">{author.words}</p>}
+        </div>
+        {author.logo !== null && <img className="page-logo" src={author.logo} alt="" />}
+      </header>
+      <div className="page-body">{props.children}</div>
+      <footer className="page-foot">
+        <p>{props.foot}</p>
+        <p className="page-number">{said.pageOf(number, count)}</p>
+      </footer>
+    </article>
+  );
+}
+
+/** A page as it prints, its words edited where they stand. */
+export function Page(props: PageProps) {
+  const { page } = props;
+  const { models } = useWorkbench();
+  const sat = useSitting(props.darkroom, page.comparison);
+  if (sat.is !== 'there')
+    return (
+      <Frame {...props} foot={null}>
+        <p role="status">{sat.is === 'waiting' ? said.waiting : said.failed(sat.why)}</p>
+      </Frame>
+    );
+  const { sitting } = sat;
+  const isOfRoom = page.kind === 'day' || page.kind === 'cards';
+  const computed = isOfRoom ? said.computedPlain : computedLine(sitting, models);
+  const series = page.parts.includes('series') ? `${said.seriesNote} ` : '';
+  return (
+    <Frame {...props} foot={page.parts.includes('computed') ? series + computed : null}>
+      <Body {...props} sitting={sitting} />
+    </Frame>
+  );
+}

@@ -1,0 +1,94 @@
+import { useEffect, useState } from 'react';
+import type { Session } from '../../session/types';
+import { pronounOf, type Shown } from '../compare/shown';
+import { useTold } from '../compare/useTold';
+import type { Darkroom } from '../darkroom/useDarkroom';
+import { useWorkbench } from '../state/workbench';
+import { words } from '../words';
+import { page as said } from '../words/page.en';
+import { type PhotographRequest, photograph, photographKey } from './photographs';
+
+/** Rendered pictures by their keys, the latest used last. */
+const rendered = new Map<string, string>();
+const KEPT = 120;
+
+function keep(key: string, url: string): void {
+  rendered.delete(key);
+  rendered.set(key, url);
+  for (const [oldest, old] of [...rendered].slice(0, -KEPT)) {
+    rendered.delete(oldest);
+    URL.revokeObjectURL(old);
+  }
+}
+
+/** What each picture on a page is of, so that it can be rendered again at the size of the print. */
+const requests = new Map<string, PhotographRequest>();
+export const requestOf = (key: string): PhotographRequest | undefined => requests.get(key);
+
+/** Pause after a change before a picture is rendered, milliseconds. */
+const REST = 200;
+
+/** A picture on a page; while it is rendered anew the last one stays. `width` is pixels on the screen. */
+export function Photograph(props: {
+  darkroom: Darkroom;
+  session: Session;
+  shown: Shown;
+  width: number;
+}) {
+  const { models } = useWorkbench();
+  const { darkroom, session, shown, width } = props;
+  const key = photographKey({ session, shown, width });
+  requests.set(key, { session, shown, width });
+  const [url, setUrl] = useState(rendered.get(key) ?? null);
+  const [why, setWhy] = useState<string | null>(null);
+  const told = useTold(shown, {
+    units: session.units,
+    pronoun: pronounOf(shown.subjects, session, models),
+  });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the picture
+  useEffect(() => {
+    const known = rendered.get(key);
+    if (known) {
+      keep(key, known);
+      setUrl(known);
+      return;
+    }
+    const stop = new AbortController();
+    const timer = setTimeout(
+      () =>
+        photograph(darkroom, { session, shown, width, signal: stop.signal })
+          .then((canvas) => canvas.convertToBlob({ type: 'image/jpeg', quality: 0.92 }))
+          .then((blob) => {
+            const made = URL.createObjectURL(blob);
+            keep(key, made);
+            if (!stop.signal.aborted) setUrl(made);
+            setWhy(null);
+          })
+          .catch((error) => {
+            if (!stop.signal.aborted) setWhy(String((error as Error).message));
+          }),
+      REST,
+    );
+    return () => {
+      clearTimeout(timer);
+      stop.abort();
+    };
+  }, [key, darkroom]);
+  const { sensor } = shown.resolved.camera;
+  const box = { aspectRatio: `${sensor.width} / ${sensor.height}` };
+  if (url === null)
+    return (
+      <div className="photograph-waiting" style={box} role="status">
+        {why === null ? said.waiting : said.failed(why)}
+      </div>
+    );
+  return (
+    <img
+      className="photograph"
+      style={box}
+      src={url}
+      alt={words.alt(shown.letter, told)}
+      data-photograph={key}
+    />
+  );
+}

@@ -1,0 +1,55 @@
+import { readings, rowSentence } from '../../../readings/read';
+import type { ReadingId } from '../../../readings/rows';
+import { LINES } from '../../compare/lines';
+import { columnsOf } from '../../compare/shown';
+import { page as said } from '../../words/page.en';
+import type { PageSitting } from '../useSitting';
+
+/** What a page tells, in its order. */
+const TOLD: readonly ReadingId[] = [
+  'nose_to_ear_ratio',
+  'size_ratio.nose_tip',
+  'size_ratio.ears',
+  'background_size_ratio',
+  'depth_of_field_m.total',
+  'print_viewing_distance_m',
+];
+
+/** The main readings, a column a picture, with their plain sentences. */
+export function ReadingsPart({ sitting }: { sitting: PageSitting }) {
+  const { session, pictures, pronoun } = sitting;
+  const columns = columnsOf(pictures);
+  const speaking = { units: session.units, pronoun };
+  const told = columns.map(
+    ({ measures }) => new Map(readings(measures, speaking).map((reading) => [reading.id, reading])),
+  );
+  return (
+    <table className="page-readings">
+      <thead>
+        <tr>
+          <th scope="col">{said.measured}</th>
+          {columns.map(({ letter, picture, name }) => (
+            <th key={letter} scope="col" className="number">
+              <span className={`key ${LINES[picture].css}`}>{picture}</span>
+              {name !== null && <span className="of">{name}</span>}
+            </th>
+          ))}
+          <th scope="col">{said.inWords}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {TOLD.map((id) => (
+          <tr key={id}>
+            <th scope="row">{told[0]?.get(id)?.name}</th>
+            {columns.map(({ letter }, i) => (
+              <td key={letter} className="number">
+                {told[i]?.get(id)?.shown}
+              </td>
+            ))}
+            <td className="says">{rowSentence(id, columns, speaking)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

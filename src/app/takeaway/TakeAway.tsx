@@ -1,0 +1,39 @@
+import './takeaway.css';
+import { type ComponentType, type LazyExoticComponent, Suspense, useState } from 'react';
+import { Do } from '../controls/words';
+import type { Darkroom } from '../darkroom/useDarkroom';
+import { handout } from '../words/handout.en';
+import { takeAway as said } from '../words/takeaway.en';
+
+export interface TakeAwayProps {
+  readonly darkroom: Darkroom;
+  readonly onClose: () => void;
+}
+
+/** What can be taken away, each a sheet of its own that is fetched when it is opened. */
+const SHEETS = {} satisfies Partial<
+  Record<keyof typeof said.sheets, LazyExoticComponent<ComponentType<TakeAwayProps>>>
+>;
+type SheetName = keyof typeof SHEETS;
+const NAMES = Object.keys(SHEETS) as SheetName[];
+
+/** Stills, clip, moving page, table: each opens its sheet. */
+export function TakeAway(props: { darkroom: Darkroom }) {
+  const [open, setOpen] = useState<SheetName | null>(null);
+  const Opened = open === null ? null : (SHEETS[open] as ComponentType<TakeAwayProps>);
+  return (
+    <>
+      <h2 className="page-list-head">{handout.takeAway}</h2>
+      <div className="row take-away">
+        {NAMES.map((name) => (
+          <Do key={name} onPress={() => setOpen(name)}>
+            {said.sheets[name]}
+          </Do>
+        ))}
+      </div>
+      <Suspense fallback={null}>
+        {Opened && <Opened darkroom={props.darkroom} onClose={() => setOpen(null)} />}
+      </Suspense>
+    </>
+  );
+}
