@@ -1,7 +1,7 @@
 /** A built sitter -> a JSON object, or tables to read. */
 import type { Models } from '../models/types';
 import type { BuiltSitter } from '../sitter/build';
-import { measure } from '../sitter/measure';
+import { measure, measureSeated } from '../sitter/measure';
 import type { Sculpture } from '../sitter/sculpture';
 import { type Soundness, soundnessOf } from '../sitter/soundness';
 import { DIMENSIONS, type DimensionName } from '../sitter/types';
@@ -12,16 +12,16 @@ import type { Json } from './output';
 interface Told {
   readonly name: DimensionName;
   readonly asked: number;
-  /** Null for what a standing figure does not have. */
-  readonly measured: number | null;
+  readonly measured: number;
 }
 
-function dimensionsOf(sitter: BuiltSitter): Told[] {
-  const measured: Readonly<Partial<Record<DimensionName, number>>> = measure(sitter);
+/** A person's dimensions as asked and as measured on the mesh, mm. */
+export function dimensionsOf(sitter: BuiltSitter, seated: BuiltSitter): Told[] {
+  const measured = { ...measure(sitter), ...measureSeated(seated) };
   return DIMENSIONS.map((name) => ({
     name,
     asked: sitter.dimensions[name],
-    measured: measured[name] ?? null,
+    measured: measured[name],
   }));
 }
 
@@ -29,10 +29,9 @@ function dimensionsOf(sitter: BuiltSitter): Told[] {
 const TOLERANCE = 0.5;
 
 /** The dimension farthest from what was asked, when any is off by more than the tolerance. */
-export function missed(sitter: BuiltSitter): Told | null {
-  const off = ({ asked, measured }: Told): number =>
-    measured === null ? 0 : Math.abs(measured - asked);
-  const [worst] = dimensionsOf(sitter).sort((a, b) => off(b) - off(a));
+export function missed(told: readonly Told[]): Told | null {
+  const off = ({ asked, measured }: Told): number => Math.abs(measured - asked);
+  const [worst] = [...told].sort((a, b) => off(b) - off(a));
   return worst && off(worst) > TOLERANCE ? worst : null;
 }
 
@@ -46,14 +45,18 @@ const total = (meshes: readonly Soundness[], part: Counted): number =>
 const solid = ({ ribbon }: Soundness): boolean => !ribbon;
 
 /** Millimetres to the micrometre. Open edges of ribbons are told by mesh alone, and those that are meant apart. */
-export function sitterJson(sculpture: Sculpture, sitter: BuiltSitter): Record<string, Json> {
+export function sitterJson(
+  sculpture: Sculpture,
+  sitter: BuiltSitter,
+  told: readonly Told[],
+): Record<string, Json> {
   const meshes = soundnessOf(sculpture, sitter);
   const solids = meshes.filter(solid);
   return {
     dimensions: Object.fromEntries(
-      dimensionsOf(sitter).map(({ name, asked, measured }) => [
+      told.map(({ name, asked, measured }) => [
         name,
-        { asked_mm: rounded(asked), measured_mm: measured === null ? null : rounded(measured) },
+        { asked_mm: rounded(asked), measured_mm: rounded(measured) },
       ]),
     ),
     landmarks: Object.fromEntries(
@@ -78,15 +81,20 @@ export function sitterJson(sculpture: Sculpture, sitter: BuiltSitter): Record<st
   };
 }
 
-export function sitterTable(models: Models, sculpture: Sculpture, sitter: BuiltSitter): string {
+export function sitterTable(
+  models: Models,
+  sculpture: Sculpture,
+  sitter: BuiltSitter,
+  told: readonly Told[],
+): string {
   const meshes = soundnessOf(sculpture, sitter);
   return [
     ...columns([
       ['', 'asked mm', 'measured mm'],
-      ...dimensionsOf(sitter).map(({ name, asked, measured }) => [
+      ...told.map(({ name, asked, measured }) => [
         models.dimensions[name].name,
         asked.toFixed(1),
-        measured === null ? 'standing, has none' : measured.toFixed(1),
+        measured.toFixed(1),
       ]),
     ]),
     '',

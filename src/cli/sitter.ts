@@ -1,11 +1,13 @@
 /** `npm run sitter`: a sitter's dimensions as asked and as measured on the mesh, without a browser. */
 import { loadModels } from '../models/node';
+import { buildSitter } from '../sitter/build';
 import { ImpossibleDimensions } from '../sitter/impossible';
+import { SITTING_UPRIGHT } from '../sitter/measure';
 import { changesOf } from './changes';
 import { command } from './command';
 import { type Option, optionLines, splitOptions } from './options';
 import { personOf } from './person';
-import { missed, sitterJson, sitterList, sitterTable } from './sitter-output';
+import { dimensionsOf, missed, sitterJson, sitterList, sitterTable } from './sitter-output';
 import { choice } from './values';
 
 const OPTIONS = {
@@ -28,6 +30,7 @@ const HELP = [
   ...optionLines(OPTIONS),
   '',
   'Without --json a table for reading is printed.',
+  'Sitting height is measured on the same person seated, all else standing.',
   'Landmarks are millimetres from the midpoint between the pupils: left, up, forward.',
   'An open edge belongs to one triangle alone: a closed mesh has none.',
   'Eyeballs have no backs: their rims, deep behind the lids, are counted apart as intended_open_edges.',
@@ -46,15 +49,17 @@ async function run(argv: readonly string[]): Promise<string> {
   // Dimensions are those of the face at rest.
   const resting = { ...model, looks: { ...model.looks, smile: 0 } };
   const { sculpture, sitter } = await personOf({ sitter: resting, changes });
-  const miss = missed(sitter);
+  const seated = buildSitter(sculpture, resting, changes, SITTING_UPRIGHT);
+  const told = dimensionsOf(sitter, seated);
+  const miss = missed(told);
   if (miss)
     throw new ImpossibleDimensions(
       miss.name,
-      `${miss.name} ${miss.asked.toFixed(1)} mm cannot be met together with the others: the figure measures ${miss.measured?.toFixed(1)} mm`,
+      `${miss.name} ${miss.asked.toFixed(1)} mm cannot be met together with the others: the figure measures ${miss.measured.toFixed(1)} mm`,
     );
   return given.json
-    ? JSON.stringify(sitterJson(sculpture, sitter), null, 2)
-    : sitterTable(models, sculpture, sitter);
+    ? JSON.stringify(sitterJson(sculpture, sitter, told), null, 2)
+    : sitterTable(models, sculpture, sitter, told);
 }
 
 await command('sitter', run);

@@ -8,7 +8,8 @@ import { easeOf, morph } from './morph';
 import { unitAreaNormals, warpedNormals } from './normals';
 import { type BoneShares, posedLandmarks, posing } from './pose';
 import { type Changes, resolveDimensions } from './resolve';
-import { type Place, positionAt, type Sculpture, type SculptureMesh } from './sculpture';
+import type { Sculpture, SculptureMesh } from './sculpture';
+import { pressOnSeat } from './seat';
 import { stoolFor } from './stool';
 import {
   DIMENSIONS,
@@ -94,6 +95,7 @@ export function buildSitter(
       ...strandsOf(mesh),
     };
   });
+  if (posed.seat) pressOnSeat(sculpture, posed.seat, meshes);
   if (upright.fall) layHair(sculpture, upright.fall, meshes);
   const landmarks = posedLandmarks(upright.landmarks, posed, (name) => sharesAt(sculpture, name));
   const face = meshes[sculpture.landmarks.sellion[0]];
@@ -103,24 +105,13 @@ export function buildSitter(
     meshes: [
       ...meshes,
       ...(model.looks.glasses && face ? glassesFor(landmarks, face) : []),
-      ...(pose.stance === 'seated' ? [stoolFor(meshes, hipsOf(sculpture, meshes))] : []),
+      ...(posed.seat ? [stoolFor(posed.seat, meshes)] : []),
     ],
     landmarkVertices: sculpture.landmarks,
     guideVertices: sculpture.guides,
     ease: easeOf(sculpture),
   };
 }
-
-/** Points round the hips as they are posed. */
-const hipsOf = (sculpture: Sculpture, meshes: readonly SitterMesh[]): Vec3[] =>
-  [
-    'hip_side_left',
-    'hip_side_right',
-    'hip_front_left',
-    'hip_front_right',
-    'buttock_left',
-    'buttock_right',
-  ].map((name) => positionAt(meshes, sculpture.guides[name] as Place));
 
 /** Bones of the vertex that a landmark stands on. */
 function sharesAt(sculpture: Sculpture, name: LandmarkName): BoneShares | undefined {

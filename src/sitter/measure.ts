@@ -1,4 +1,5 @@
 import type { Vec3 } from '../optics/types';
+import { plus, scaled } from '../optics/vector';
 import type { BuiltSitter } from './build';
 import {
   type ClothedDimension,
@@ -11,10 +12,14 @@ import {
 } from './extents';
 import { neckGirth, neckTube } from './girth';
 import { ELBOW_POINT, ELBOW_SURFACE, STANCE, slightness, WRIST_SURFACE } from './landmarks-body';
-import type { DimensionName, LandmarkName } from './types';
+import { lowestOn } from './seat';
+import { type DimensionName, type LandmarkName, type Pose, UPRIGHT } from './types';
 
-/** Every dimension that a standing mesh has; sitting height needs a seat. */
+/** Every dimension that a standing mesh has. */
 export type Measured = Readonly<Record<Exclude<DimensionName, 'sitting_height'>, number>>;
+
+/** The pose in which sitting height is measured. */
+export const SITTING_UPRIGHT: Pose = { ...UPRIGHT, stance: 'seated' };
 
 const gap = (a: Vec3, b: Vec3): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
@@ -104,6 +109,18 @@ export function measure(sitter: BuiltSitter): Measured {
   return Object.fromEntries(
     Object.entries(metres).map(([name, value]) => [name, 1000 * value]),
   ) as Measured;
+}
+
+/**
+ * The dimension that needs a seat: from where the cloth lies on it to the top of the head,
+ * millimetres.
+ * @param seated built SITTING_UPRIGHT
+ */
+export function measureSeated(seated: BuiltSitter): Readonly<Record<'sitting_height', number>> {
+  const figure = figureOf(seated);
+  const [l, r] = [figure.guide('hip_side_left'), figure.guide('hip_side_right')];
+  const seat = lowestOn(scaled(plus(l, r), 0.5), figure.meshes);
+  return { sitting_height: 1000 * (headExtents(figure).top - seat) };
 }
 
 /** The lowest point of the shoes. */

@@ -1,9 +1,10 @@
 import type { Vec3 } from '../optics/types';
-import { minus, plus } from '../optics/vector';
+import { minus, plus, scaled, unit } from '../optics/vector';
 import { carried, type Motion } from './limbs';
 import { hangingShare, headShare, neckAxis } from './neck';
 import { about, inverse, part, type Quaternion, rotate, times } from './quaternion';
-import { BONES, HAND_LENGTH, skeletonOf } from './skeleton';
+import { hipOverSeat, hipsRise, type Seat } from './seat';
+import { BONES, type Bone, HAND_LENGTH, skeletonOf } from './skeleton';
 import { skinning } from './skinning';
 import { girthOf, motionsOf } from './stance';
 import type { Dimensions, Landmarks, Pose } from './types';
@@ -17,11 +18,13 @@ export interface BoneShares {
   readonly weights: ArrayLike<number>;
 }
 
-/** What has no bones of its own hangs on the chest (and on the head, by its height). */
-export const ON_CHEST: BoneShares = {
-  joints: [BONES.indexOf('chest'), 0, 0, 0],
+const wholly = (bone: Bone): BoneShares => ({
+  joints: [BONES.indexOf(bone), 0, 0, 0],
   weights: [255, 0, 0, 0],
-};
+});
+
+/** What has no bones of its own hangs on the chest (and on the head, by its height). */
+export const ON_CHEST = wholly('chest');
 
 /**
  * A pose as one map: the bones carry trunk and limbs, the head turns about a point of the neck,
@@ -43,6 +46,8 @@ export interface Posing {
     weights?: Uint8Array,
     hang?: Uint8Array,
   ): void;
+  /** Where a seated figure sits. */
+  readonly seat?: Seat;
 }
 
 export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): Posing {
@@ -59,7 +64,9 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
     about(2, -pose.headTilt),
   );
   const rest = skeletonOf(upright, dimensions);
-  const motions = motionsOf(rest, girthOf(upright, dimensions), pose, (chest: Motion) => {
+  const seated = pose.stance === 'seated';
+  const rise = seated ? hipsRise(rest, dimensions) : 0;
+  const motions = motionsOf(rest, girthOf(upright, dimensions), rise, pose, (chest: Motion) => {
     const wrist = besideFace(upright, dimensions.hand_length);
     const neck = carried(rest.chest, chest, pivot);
     return { wrist: plus(neck, rotate(head, minus(wrist, pivot))), turn: head };
@@ -125,8 +132,29 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
   };
   const [l, r] = [upright.pupil_left, upright.pupil_right];
   const shift = one([(l[0] + r[0]) / 2, (l[1] + r[1]) / 2, (l[2] + r[2]) / 2], ON_CHEST);
+  const point: Posing['point'] = (p, shares = ON_CHEST) => minus(one(p, shares), shift);
+  /** Where a joint of both legs stands in the middle. */
+  const between = (joint: 'thigh' | 'shin'): Vec3 =>
+    scaled(
+      plus(
+        point(rest[`${joint}_left`], wholly(`${joint}_left`)),
+        point(rest[`${joint}_right`], wholly(`${joint}_right`)),
+      ),
+      0.5,
+    );
+  const seatOf = (): Seat => {
+    const hips = between('thigh');
+    const [x, , z] = minus(between('shin'), hips);
+    return {
+      hips,
+      forward: unit([x, 0, z]),
+      thigh: Math.hypot(x, z),
+      height: hips[1] - hipOverSeat(dimensions),
+    };
+  };
   return {
-    point: (p, shares = ON_CHEST) => minus(one(p, shares), shift),
+    ...(seated && { seat: seatOf() }),
+    point,
     mesh: (P, N, joints, weights, hang) => {
       const own = joints !== undefined && weights !== undefined;
       const [J, W] = own ? [joints, weights] : [ON_CHEST.joints, ON_CHEST.weights];

@@ -5,7 +5,6 @@ export type Changes = Readonly<Partial<Record<DimensionName, number>>>;
 
 /** Lengths that keep their share of the stature. */
 const WITH_STATURE = [
-  'sitting_height',
   'shoulder_elbow_length',
   'forearm_hand_length',
   'hand_length',
@@ -36,14 +35,17 @@ const SHOULDERS_RISE = 0.91;
 /**
  * How much stature goes with a millimetre of each height: regression r s / s, with the standard
  * deviations of ANSUR II 2012 (women) and r from the spread of height over stature in the same
- * records (0.91 waist, 0.85 crotch, 0.84 knee; for the chest the waist's).
+ * records (0.91 waist, 0.85 crotch, 0.84 knee; for the chest the waist's; 0.77 sitting height,
+ * from memory).
  */
 const STATURE_WITH = {
   chest_height: 1.05,
   waist_height_navel: 1.17,
   crotch_height: 1.22,
   knee_height_standing: 2.08,
-} as const satisfies Record<(typeof LEVELS)[number], number>;
+  sitting_height: 1.52,
+} as const satisfies Record<(typeof LEVELS)[number] | 'sitting_height', number>;
+const STATURE_GIVERS = Object.keys(STATURE_WITH) as (keyof typeof STATURE_WITH)[];
 
 const mean = (values: readonly number[]): number =>
   values.length ? values.reduce((sum, value) => sum + value, 0) / values.length : 0;
@@ -68,7 +70,8 @@ const BEHIND_NOSE_TIP = [
  * - limbs keep their share of the stature, and the shoulders rise with it but not the head;
  * - the heights at the root of the neck go up and down together, and what is lower keeps its share
  *   of the way between the heights that are set;
- * - another height of a part of the body goes with another stature.
+ * - another height of a part of the body goes with another stature;
+ * - legs and sitting height share the stature: what one leaves of its growth, the other takes.
  */
 export function resolveDimensions(own: Dimensions, changes: Changes): Dimensions {
   const d: Record<DimensionName, number> = { ...own, ...changes };
@@ -92,6 +95,7 @@ export function resolveDimensions(own: Dimensions, changes: Changes): Dimensions
   add('bitragion_breadth', 0.6 * grown('bizygomatic_breadth') + 0.4 * grown('head_breadth'));
   add('bideltoid_breadth', grown('biacromial_breadth'));
   setHeights(own, d, free);
+  add('sitting_height', grown('stature') - grown('crotch_height'));
   const taller = d.stature / own.stature;
   for (const name of WITH_STATURE) if (free(name)) d[name] *= taller;
   return d;
@@ -107,19 +111,21 @@ function setHeights(
   if (free('stature')) {
     const statures = rises.length
       ? rises.map((rise) => rise / SHOULDERS_RISE)
-      : LEVELS.filter((name) => !free(name)).map(
+      : STATURE_GIVERS.filter((name) => !free(name)).map(
           (name) => STATURE_WITH[name] * (d[name] - own[name]),
         );
     d.stature += mean(statures);
   }
   const rise = rises.length ? mean(rises) : SHOULDERS_RISE * (d.stature - own.stature);
   for (const name of GIRDLE) if (free(name)) d[name] += rise;
-  const set = [
-    'acromial_height' as const,
-    ...LEVELS.filter((name) => !free(name)),
-  ] satisfies DimensionName[];
+  const grown = (name: DimensionName): number => d[name] - own[name];
+  const legsLeft = free('crotch_height') && !free('sitting_height');
+  if (legsLeft) d.crotch_height += grown('stature') - grown('sitting_height');
+  const known = (name: DimensionName): boolean =>
+    !free(name) || (name === 'crotch_height' && legsLeft);
+  const set = ['acromial_height' as const, ...LEVELS.filter(known)] satisfies DimensionName[];
   for (const name of LEVELS) {
-    if (!free(name)) continue;
+    if (known(name)) continue;
     // The nearest heights that are set, above and below; the floor is the lowest.
     const above = set.filter((other) => own[other] > own[name]).at(-1) ?? 'acromial_height';
     const below = set.find((other) => own[other] < own[name]);

@@ -53,24 +53,37 @@ export function girthOf(upright: Landmarks, d: Dimensions): Girth {
   };
 }
 
-/** Motions of every bone but the head's, in the figure's own frame (before it turns as a whole). */
+/**
+ * Motions of every bone but the head's, in the figure's own frame (before it turns as a whole).
+ * @param rise how much nearer the chest the hips come than in the upright figure, metres
+ */
 export function motionsOf(
   rest: Skeleton,
   girth: Girth,
+  rise: number,
   pose: Pose,
   nearFace: (chest: Motion) => { readonly wrist: Vec3; readonly turn: Quaternion },
 ): Motions {
   const bend = about(0, pose.lean);
   const seated = pose.stance === 'seated';
-  const pelvis: Motion = { turn: part(bend, LEAN_AT_HIPS), to: rest.pelvis };
-  const chest: Motion = { turn: bend, to: carried(rest.pelvis, pelvis, rest.chest) };
+  const pelvis: Motion = { turn: part(bend, LEAN_AT_HIPS), to: raised(rest.pelvis, rise) };
+  const chest: Motion = {
+    turn: bend,
+    to: carried(rest.pelvis, pelvis, raised(rest.chest, -rise)),
+  };
   const out: Partial<Motions> = { pelvis, chest };
   for (const side of SIDES) {
     const sign = side === 'left' ? 1 : -1;
     const thigh = seated ? level(rest, side) : about(0, -HIPS_BACK * pose.lean);
     Object.assign(
       out,
-      legMotions(rest, side, rest[`thigh_${side}`], thigh, seated ? upright(rest, side) : thigh),
+      legMotions(
+        rest,
+        side,
+        raised(rest[`thigh_${side}`], rise),
+        thigh,
+        seated ? upright(rest, side) : thigh,
+      ),
     );
     const placed = arms(rest, girth, pose, side, chest, out as Motions, nearFace);
     const axes = {
@@ -84,6 +97,7 @@ export function motionsOf(
 }
 
 const mirror = (v: Vec3, sign: number): Vec3 => [v[0] * sign, v[1], v[2]];
+const raised = (v: Vec3, by: number): Vec3 => [v[0], v[1] + by, v[2]];
 
 /** The thigh turned level, knee-cap up. */
 function level(rest: Skeleton, side: Side): Quaternion {

@@ -1,18 +1,18 @@
 /** The stool under a seated sitter: a round seat on four splayed legs, as high as the pose sits. */
 import type { Vec3 } from '../optics/types';
+import { SEAT_RADIUS, type Seat } from './seat';
 import { addTube, emptyWire, type Wire, wireMesh } from './tube';
-import type { SitterMesh, Substance } from './types';
+import type { SitterMesh } from './types';
 
-const SEAT = { radius: 0.165, thickness: 0.034, edge: 0.012 };
+const SEAT = { radius: SEAT_RADIUS, thickness: 0.034, edge: 0.012 };
 const LEG = { radius: 0.013, top: 0.105, foot: 0.17 };
 /** Height of the ring that braces the legs, a share of the legs' length. */
 const BRACE = 0.35;
 const STEPS = 48;
 /** Air under the cloth, so that neither cuts the other. */
-const CLEAR = 0.001;
+const CLEAR = 0.0002;
 /** Painted wood, linear reflectance in bytes. */
 const WOOD = [52, 44, 36] as const;
-const WORN_BELOW: ReadonlySet<Substance> = new Set(['top', 'trousers']);
 
 interface Bounds {
   readonly middle: readonly [x: number, z: number];
@@ -20,20 +20,13 @@ interface Bounds {
   readonly floor: number;
 }
 
-/** Where the stool stands: under the lowest cloth near the hips, and as high as the soles are low. */
-function boundsOf(meshes: readonly SitterMesh[], hips: readonly Vec3[]): Bounds {
-  const mean = (j: 0 | 2): number => hips.reduce((sum, p) => sum + p[j], 0) / hips.length;
-  const middle = [mean(0), mean(2)] as const;
-  let seat = Number.POSITIVE_INFINITY;
+/** Where the stool stands: under the hips, on the floor that the soles are on. */
+function boundsOf({ hips, height }: Seat, meshes: readonly SitterMesh[]): Bounds {
   let floor = Number.POSITIVE_INFINITY;
   for (const { substance, positions: P } of meshes)
-    for (let o = 0; o < P.length; o += 3) {
-      const [x, y, z] = [P[o], P[o + 1], P[o + 2]] as [number, number, number];
-      if (substance === 'shoes') floor = Math.min(floor, y);
-      else if (WORN_BELOW.has(substance) && Math.hypot(x - middle[0], z - middle[1]) < SEAT.radius)
-        seat = Math.min(seat, y);
-    }
-  return { middle, seat: seat - CLEAR, floor };
+    if (substance === 'shoes')
+      for (let i = 1; i < P.length; i += 3) floor = Math.min(floor, P[i] as number);
+  return { middle: [hips[0], hips[2]], seat: height - CLEAR, floor };
 }
 
 /** The seat's outline from its top's middle round the edge to its underside: radius, depth, normal. */
@@ -72,10 +65,9 @@ function addSeat(into: Wire, { middle, seat }: Bounds): void {
 /**
  * The stool of a seated figure, in the figure's own frame.
  * @param meshes posed, metres
- * @param hips points round the hips, posed
  */
-export function stoolFor(meshes: readonly SitterMesh[], hips: readonly Vec3[]): SitterMesh {
-  const bounds = boundsOf(meshes, hips);
+export function stoolFor(place: Seat, meshes: readonly SitterMesh[]): SitterMesh {
+  const bounds = boundsOf(place, meshes);
   const { middle, seat, floor } = bounds;
   const wire = emptyWire();
   addSeat(wire, bounds);
