@@ -12,7 +12,7 @@ import { light as said } from '../words/light.en';
 const size = (angle: number) => showAngle(Math.abs(angle));
 
 /** One light: where it stands, how soft and how strong it is. */
-function LampSentence({ lamp }: { lamp: LampName }) {
+export function LampSentence({ lamp }: { lamp: LampName }) {
   const { session, act } = useWorkbench();
   const setting = session.light[lamp];
   const { azimuth, elevation, strength } = setting;

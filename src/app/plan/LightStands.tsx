@@ -5,6 +5,7 @@ import { setLight } from '../../session/actions/plan-page';
 import { type LampName, lampPlace, STANDS } from '../../session/light';
 import { LIMITS } from '../../session/limits';
 import { shownWanted } from '../../session/plan-shown';
+import { LampSentence } from '../compare/Lights';
 import type { Shown } from '../compare/shown';
 import { AngleValue, showAngle } from '../controls/AngleValue';
 import { LengthValue } from '../controls/LengthValue';
@@ -89,13 +90,16 @@ function Stand(props: { lamp: LampName; pictures: readonly Shown[]; request: Pla
   );
 }
 
-/** Key, fill and hair light as stands in the room. */
+/** Key, fill and hair light as stands in the room, and the background light by where its pool falls. */
 export default function LightStands(props: { pictures: readonly Shown[]; request: PlanRequest }) {
+  const { session } = useWorkbench();
   return (
     <div className="setup-more">
       {STANDS.map((lamp) => (
         <Stand key={lamp} lamp={lamp} {...props} />
       ))}
+      <LampSentence lamp="background" />
+      {session.light.background.strength > 0 && <p className="slip-note">{said.hung}</p>}
       <p className="slip-note">{light.caution}</p>
     </div>
   );

@@ -30,5 +30,6 @@ export const stands = {
     'over-ceiling': 'It reaches the ceiling: lower it or bring it nearer.',
     'in-obstacle': 'Something else stands there.',
   } satisfies Record<StandFault, string>,
+  hung: 'It hangs above and behind the sitter, turned to the backdrop; it has no stand, and the drawings leave it out.',
   note: 'A light falls off with the square of its distance: near lights fall off fast, far ones evenly.',
 };
