@@ -26,6 +26,10 @@ const NECK_END = 0.75;
 const CORE = 0.06;
 /** Rounds in which hair is set off the surface: leaving one, it may come near another. */
 const ROUNDS = 5;
+/** Hair this near its height stays, metres. */
+const SETTLED = 2e-5;
+/** A sample whose weight is under e to this against the nearest one's counts for nothing. */
+const NOTHING = -16;
 
 interface Shape {
   readonly positions: Float32Array;
@@ -78,92 +82,149 @@ function solidSamples(
 
 /** Height over the nearest surface, metres (negative inside), and the way out of it. */
 interface Clearance {
-  readonly gap: number;
-  readonly out: Vec3;
+  gap: number;
+  readonly out: [number, number, number];
   /** Distance aside from the samples, metres: the surface is told where it is small. */
-  readonly aside: number;
+  aside: number;
+}
+type ClearanceAt = (x: number, y: number, z: number) => Readonly<Clearance> | undefined;
+
+/** Samples in the order of the grid's cells, z fastest: those of neighbours along z stand together. */
+interface Samples {
+  readonly points: Float64Array;
+  readonly normals: Float64Array;
+  /** Number of each sample's mesh among those that have any. */
+  readonly surface: Uint8Array;
+  readonly surfaces: number;
+  /** First cell along each axis, and cells along each. */
+  readonly first: Vec3;
+  readonly cells: Vec3;
+  /** First sample of each cell, and after the last one their number. */
+  readonly starts: Uint32Array;
+}
+
+const cellOf = (coordinate: number): number => Math.floor(coordinate / CELL);
+
+function samplesOf(places: readonly Place[], posed: readonly Shape[]): Samples {
+  const meshes = [...new Set(places.map(([m]) => m))];
+  const first: [number, number, number] = [Infinity, Infinity, Infinity];
+  const last: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  for (const [m, v] of places)
+    at((posed[m] as Shape).positions, v).forEach((coordinate, j) => {
+      first[j] = Math.min(first[j] as number, cellOf(coordinate));
+      last[j] = Math.max(last[j] as number, cellOf(coordinate));
+    });
+  const cells = first.map((from, j) =>
+    Math.max(0, (last[j] as number) - from + 1),
+  ) as never as Vec3;
+  const cell = places.map(([m, v]) => {
+    const [i, j, k] = at((posed[m] as Shape).positions, v).map(cellOf) as never as Vec3;
+    return ((i - first[0]) * cells[1] + (j - first[1])) * cells[2] + (k - first[2]);
+  });
+  const starts = new Uint32Array(cells[0] * cells[1] * cells[2] + 1);
+  for (const c of cell) (starts[c + 1] as number) += 1;
+  for (let c = 1; c < starts.length; c++) (starts[c] as number) += starts[c - 1] as number;
+  const next = starts.slice();
+  const points = new Float64Array(3 * places.length);
+  const normals = new Float64Array(3 * places.length);
+  const surface = new Uint8Array(places.length);
+  places.forEach(([m, v], i) => {
+    const to = (next[cell[i] as number] as number)++;
+    const shape = posed[m] as Shape;
+    points.set(at(shape.positions, v), 3 * to);
+    normals.set(at(shape.normals, v), 3 * to);
+    surface[to] = meshes.indexOf(m);
+  });
+  return { points, normals, surface, surfaces: meshes.length, first, cells, starts };
 }
 
 /**
  * Tells how far a point lies outside a surface given by points and normals, one for each mesh: the
  * heights over the tangent planes of the points nearby, weighted by nearness (implicit moving least
  * squares: Shen, O'Brien and Shewchuk 2004, "Interpolating and approximating implicit surfaces from
- * polygon soup"). Of several surfaces, the outermost counts; nothing is told far from all.
+ * polygon soup"). Of several surfaces, the outermost counts; nothing is told far from all. The answer
+ * holds until the next one is asked for.
  */
-function clearanceOver(
-  places: readonly Place[],
-  posed: readonly Shape[],
-): (p: Vec3) => Clearance | undefined {
-  const meshes = [...new Set(places.map(([m]) => m))];
-  const surface = Uint8Array.from(places, ([m]) => meshes.indexOf(m));
-  const points = Float64Array.from(
-    places.flatMap(([m, v]) => at((posed[m] as Shape).positions, v)),
-  );
-  const normals = Float64Array.from(places.flatMap(([m, v]) => at((posed[m] as Shape).normals, v)));
-  const grid = new Map<number, number[]>();
-  for (let i = 0; i < places.length; i++) {
-    const [x, y, z] = [points[3 * i], points[3 * i + 1], points[3 * i + 2]] as unknown as Vec3;
-    const cell = key(x, y, z, CELL);
-    const known = grid.get(cell);
-    if (known) known.push(i);
-    else grid.set(cell, [i]);
-  }
-  const near: number[] = [];
+function clearanceOver(places: readonly Place[], posed: readonly Shape[]): ClearanceAt {
+  const { points, normals, surface, surfaces, first, cells, starts } = samplesOf(places, posed);
   const squares = new Float64Array(places.length);
-  const nearest = new Float64Array(meshes.length);
+  /** Least square of each surface, and how fast weights fall beyond it. */
+  const nearest = new Float64Array(surfaces);
+  const rates = new Float64Array(surfaces);
   /** Sums over each surface: weight, weighted height, weighted normal. */
-  const sums = new Float64Array(5 * meshes.length);
-  return ([px, py, pz]) => {
-    near.length = 0;
+  const sums = new Float64Array(5 * surfaces);
+  /** Where the samples of neighbouring cells start and end. */
+  const runs = new Uint32Array(18);
+  const found: Clearance = { gap: 0, out: [0, 0, 0], aside: 0 };
+
+  /** Runs of samples in the cells about a point. */
+  const runsAbout = (x: number, y: number, z: number): number => {
+    const [i, j, k] = [cellOf(x) - first[0], cellOf(y) - first[1], cellOf(z) - first[2]];
+    const [from, to] = [Math.max(0, k - 1), Math.min(cells[2] - 1, k + 1)];
+    let count = 0;
+    if (from > to) return count;
+    for (let a = Math.max(0, i - 1); a <= Math.min(cells[0] - 1, i + 1); a++)
+      for (let b = Math.max(0, j - 1); b <= Math.min(cells[1] - 1, j + 1); b++) {
+        const row = (a * cells[1] + b) * cells[2];
+        runs[count] = starts[row + from] as number;
+        runs[count + 1] = starts[row + to + 1] as number;
+        count += 2;
+      }
+    return count;
+  };
+
+  return (px, py, pz) => {
+    const count = runsAbout(px, py, pz);
     nearest.fill(Number.POSITIVE_INFINITY);
-    for (let x = -1; x <= 1; x++)
-      for (let y = -1; y <= 1; y++)
-        for (let z = -1; z <= 1; z++) {
-          const cell = grid.get(key(px + x * CELL, py + y * CELL, pz + z * CELL, CELL));
-          for (const i of cell ?? []) {
-            const s = surface[i] as number;
-            const square =
-              (px - (points[3 * i] as number)) ** 2 +
-              (py - (points[3 * i + 1] as number)) ** 2 +
-              (pz - (points[3 * i + 2] as number)) ** 2;
-            squares[i] = square;
-            nearest[s] = Math.min(nearest[s] as number, square);
-            near.push(i);
-          }
-        }
+    for (let r = 0; r < count; r += 2)
+      for (let i = runs[r] as number; i < (runs[r + 1] as number); i++) {
+        const x = px - (points[3 * i] as number);
+        const y = py - (points[3 * i + 1] as number);
+        const z = pz - (points[3 * i + 2] as number);
+        const square = x * x + y * y + z * z;
+        squares[i] = square;
+        const s = surface[i] as number;
+        if (square < (nearest[s] as number)) nearest[s] = square;
+      }
+    for (let s = 0; s < surfaces; s++) rates[s] = 4 / Math.max(BLEND * BLEND, nearest[s] as number);
     sums.fill(0);
-    for (const i of near) {
-      const s = surface[i] as number;
-      const first = nearest[s] as number;
-      const width = Math.max(BLEND * BLEND, first);
-      const w = Math.exp((4 * (first - (squares[i] as number))) / width);
-      const o = 3 * i;
-      const [nx, ny, nz] = [normals[o], normals[o + 1], normals[o + 2]] as unknown as Vec3;
-      (sums[5 * s] as number) += w;
-      (sums[5 * s + 1] as number) +=
-        w *
-        (nx * (px - (points[o] as number)) +
+    for (let r = 0; r < count; r += 2)
+      for (let i = runs[r] as number; i < (runs[r + 1] as number); i++) {
+        const s = surface[i] as number;
+        const falls = (rates[s] as number) * ((nearest[s] as number) - (squares[i] as number));
+        if (falls < NOTHING) continue;
+        const w = Math.exp(falls);
+        const o = 3 * i;
+        const nx = normals[o] as number;
+        const ny = normals[o + 1] as number;
+        const nz = normals[o + 2] as number;
+        const height =
+          nx * (px - (points[o] as number)) +
           ny * (py - (points[o + 1] as number)) +
-          nz * (pz - (points[o + 2] as number)));
-      (sums[5 * s + 2] as number) += w * nx;
-      (sums[5 * s + 3] as number) += w * ny;
-      (sums[5 * s + 4] as number) += w * nz;
-    }
-    let least: Clearance | undefined;
-    for (let s = 0; s < meshes.length; s++) {
-      const [w, h, x, y, z] = sums.subarray(5 * s, 5 * s + 5) as unknown as [
-        number,
-        ...Vec3,
-        number,
-      ];
+          nz * (pz - (points[o + 2] as number));
+        (sums[5 * s] as number) += w;
+        (sums[5 * s + 1] as number) += w * height;
+        (sums[5 * s + 2] as number) += w * nx;
+        (sums[5 * s + 3] as number) += w * ny;
+        (sums[5 * s + 4] as number) += w * nz;
+      }
+    let told = false;
+    for (let s = 0; s < surfaces; s++) {
+      const w = sums[5 * s] as number;
       if (w === 0) continue;
-      const gap = h / w;
+      const gap = (sums[5 * s + 1] as number) / w;
       const aside = Math.sqrt(Math.max(0, (nearest[s] as number) - gap * gap));
-      if (aside > BORDER[1] || (least && least.gap <= gap)) continue;
-      const length = Math.hypot(x, y, z) || 1;
-      least = { gap, out: [x / length, y / length, z / length], aside };
+      if (aside > BORDER[1] || (told && found.gap <= gap)) continue;
+      told = true;
+      found.gap = gap;
+      found.aside = aside;
+      for (let j = 0; j < 3; j++) found.out[j] = sums[5 * s + 2 + j] as number;
     }
-    return least;
+    if (!told) return undefined;
+    const [x, y, z] = found.out;
+    const length = Math.hypot(x, y, z) || 1;
+    for (let j = 0; j < 3; j++) found.out[j] = (found.out[j] as number) / length;
+    return found;
   };
 }
 
@@ -202,7 +263,7 @@ export function fallOf(
       hanging.map(([m, hang]) => {
         const { positions } = upright[m] as Shape;
         const height = (h: number, v: number): number =>
-          (h === 0 ? undefined : clearance(at(positions, v)))?.gap ?? Number.POSITIVE_INFINITY;
+          (h === 0 ? undefined : clearance(...at(positions, v)))?.gap ?? Number.POSITIVE_INFINITY;
         return [m, Float32Array.from(hang, height)];
       }),
     ),
@@ -232,13 +293,15 @@ function setOff(
   v: number,
   share: number,
   wanted: number,
-  clearance: (p: Vec3) => Clearance | undefined,
+  clearance: ClearanceAt,
 ): void {
+  const [x, y, z] = [3 * v, 3 * v + 1, 3 * v + 2];
   for (let round = 0; round < ROUNDS; round++) {
-    const over = clearance(at(positions, v));
-    if (!over || over.gap >= wanted) return;
+    const over = clearance(positions[x] as number, positions[y] as number, positions[z] as number);
+    if (!over || over.gap >= wanted - SETTLED) return;
     const by = (wanted - over.gap) * share * step(BORDER[1], BORDER[0], over.aside);
-    for (let j = 0; j < 3; j++)
-      positions[3 * v + j] = (positions[3 * v + j] as number) + by * (over.out[j] as number);
+    (positions[x] as number) += by * over.out[0];
+    (positions[y] as number) += by * over.out[1];
+    (positions[z] as number) += by * over.out[2];
   }
 }
