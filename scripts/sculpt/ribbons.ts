@@ -29,6 +29,8 @@ export interface RibbonLook {
   readonly sheer?: (t: number) => number;
   /** Hairs side by side in it. */
   readonly hairs?: number;
+  /** Height over what it lies on, mm: lower ones are drawn first, since those above cover them by shares. */
+  readonly over?: number;
   /** The two borders' normals lean apart by this, so that the flat ribbon is lit like a round lock. */
   readonly roundness: number;
 }
@@ -69,18 +71,19 @@ const byte = (share: number): number => Math.round(255 * Math.min(1, Math.max(0,
 export class RibbonBuilder {
   private readonly positions: number[] = [];
   private readonly normals: number[] = [];
-  private readonly indices: number[] = [];
+  private readonly strips: { readonly over: number; readonly indices: number[] }[] = [];
   private readonly shades: number[] = [];
   private readonly strands: number[] = [];
   private readonly sheers: number[] = [];
-  private count = 0;
 
   /** Adds a ribbon along a path. */
   add(path: readonly PathPoint[], look: RibbonLook): void {
-    const { width, shade, sheer = () => 0, hairs = 1, roundness } = look;
+    const { width, shade, sheer = () => 0, hairs = 1, over = 0, roundness } = look;
     const first = this.shades.length;
     const last = path.length - 1;
-    const firstHair = Math.floor(chance(this.count++, 97) * (255 - hairs));
+    const firstHair = Math.floor(chance(this.strips.length, 97) * (255 - hairs));
+    const indices: number[] = [];
+    this.strips.push({ over, indices });
     path.forEach(({ at, normal }, i) => {
       const a = (path[Math.max(0, i - 1)] as PathPoint).at;
       const b = (path[Math.min(last, i + 1)] as PathPoint).at;
@@ -104,7 +107,7 @@ export class RibbonBuilder {
       if (i === 0) return;
       const v = first + 2 * i;
       // Counter-clockwise seen along the normal.
-      this.indices.push(v - 2, v - 1, v, v - 1, v + 1, v);
+      indices.push(v - 2, v - 1, v, v - 1, v + 1, v);
     });
   }
 
@@ -112,7 +115,9 @@ export class RibbonBuilder {
     return {
       positions: Float32Array.from(this.positions),
       normals: Float32Array.from(this.normals),
-      indices: Uint32Array.from(this.indices),
+      indices: Uint32Array.from(
+        this.strips.toSorted((a, b) => a.over - b.over).flatMap(({ indices }) => indices),
+      ),
       shade: Float32Array.from(this.shades),
       strand: Uint8Array.from(this.strands),
       sheer: Uint8Array.from(this.sheers),

@@ -1,5 +1,6 @@
 /** The companies' figures in the scene; one company is seen at a time. */
 import { Group, Mesh, type Object3D, type Scene } from 'three';
+import { isRibbons } from '../sitter/ribbons';
 import type { LandmarkName, SitterMesh, Substance } from '../sitter/types';
 import { type Company, isShading, type PlacedSitter } from './company';
 import type { Detail } from './detail';
@@ -18,6 +19,15 @@ const LAYERS: Readonly<Partial<Record<Substance, number>>> = {
 interface Part {
   readonly object: Mesh;
   readonly levels: Levels;
+}
+
+/** Hair that lies over its own mass. */
+const isLocks = (mesh: SitterMesh): boolean => mesh.substance === 'hair' && isRibbons(mesh);
+
+/** Hairs are drawn after all that they may lie over: first their mass, with brows and lashes, then the locks. */
+function turnOf(mesh: SitterMesh): number {
+  if (isLocks(mesh)) return 2;
+  return LAYERS[mesh.substance] === LAYER.hair ? 1 : 0;
 }
 
 /** One company's objects. */
@@ -45,8 +55,10 @@ class Figure {
     group.rotation.y = turn;
     const parts = sitter.meshes.map((mesh): Part => {
       const levels = hold(mesh);
-      const object = new Mesh(levels.fine, materials.of[mesh.substance]);
+      const material = isLocks(mesh) ? materials.locks : materials.of[mesh.substance];
+      const object = new Mesh(levels.fine, material);
       object.layers.set(LAYERS[mesh.substance] ?? LAYER.sitter);
+      object.renderOrder = turnOf(mesh);
       object.castShadow = isShading(mesh);
       object.receiveShadow = true;
       object.frustumCulled = false;

@@ -9,6 +9,7 @@ import {
   type MeshPhysicalMaterialParameters,
   OneFactor,
   OneMinusSrcAlphaFactor,
+  SrcAlphaFactor,
   ZeroFactor,
 } from 'three';
 import type { Substance } from '../sitter/types';
@@ -21,13 +22,15 @@ interface Recipe extends MeshPhysicalMaterialParameters {
   readonly fillShare?: number;
 }
 
-/** Hairs thinner than a pixel cover a part of its samples; the picture itself stays opaque. */
+/**
+ * Hairs thinner than a pixel lie over what was drawn before them by the share they cover; the picture
+ * itself stays opaque. So they are drawn last (`figures.ts`).
+ */
 const HAIRS = {
   side: DoubleSide,
-  alphaToCoverage: true,
   blending: CustomBlending,
-  blendSrc: OneFactor,
-  blendDst: ZeroFactor,
+  blendSrc: SrcAlphaFactor,
+  blendDst: OneMinusSrcAlphaFactor,
   blendSrcAlpha: ZeroFactor,
   blendDstAlpha: OneFactor,
 } as const;
@@ -87,6 +90,8 @@ export function litMaterial(
 
 export interface Materials {
   readonly of: Readonly<Record<Substance, MeshPhysicalMaterial>>;
+  /** Hair in locks: they lie one over the other in the order in which they are kept, inmost first. */
+  readonly locks: MeshPhysicalMaterial;
   readonly room: MeshPhysicalMaterial;
   /** The hanging sheet: matte. */
   readonly paper: MeshPhysicalMaterial;
@@ -108,6 +113,7 @@ export function createMaterials(uniforms: LampUniforms, clay: Color): Materials 
   ) as Record<Substance, MeshPhysicalMaterial>;
   const unglazed = { roughness: 0.62, vertexColors: false, color: clay, specularIntensity: 0.5 };
   const rest = {
+    locks: litMaterial(uniforms, { ...RECIPES.hair, depthWrite: false }),
     room: litMaterial(uniforms, { ...ROOM, roughness: 0.62, specularIntensity: 0.5 }),
     paper: litMaterial(uniforms, { ...ROOM, roughness: 0.95, specularIntensity: 0.2 }),
     clay: litMaterial(uniforms, { ...unglazed, surface: 'clay' }),

@@ -191,7 +191,7 @@ export class Wall {
     renderer.clear();
   }
 
-  /** Makes what is drawn opaque: hair covers its samples by alpha, and the page would shine through. */
+  /** Makes what is drawn opaque: hair blends by alpha, and the page would shine through. */
   private seal(): void {
     const { renderer } = this.tools;
     const gl = renderer.getContext();

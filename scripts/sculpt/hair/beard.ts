@@ -154,13 +154,16 @@ function hair(
     height: (t) => 0.15 + 0.5 * within * t + lift * t * t,
     stray: (t) => stray + bend * t,
   });
-  const full = worn.width * mix(0.35, 1, within) * mix(0.7, 1.2, chance(i, 6));
+  const full = worn.width * mix(0.4, 1, within) * mix(0.7, 1.2, chance(i, 6));
+  const least = mix(0.8, 0.1, within) * mix(0.85, 1.1, chance(i, 8));
+  const ends = ragged(0.45, 0.7, mix(0.95, 0.4, within));
   const tone = mix(0.82, 1.14, chance(i, 7));
   builder.add(path, {
     width: (t) => full * mix(1, 0.8, t),
     shade: () => tone,
-    sheer: ragged(0.45, 0.7, mix(0.9, 0.3, within)),
-    hairs: Math.max(2, Math.round(full / 0.2)),
+    sheer: (t) => Math.max(least, ends(t)),
+    hairs: Math.max(2, Math.round(full / 0.16)),
+    over: lift,
     roundness: 0,
   });
 }

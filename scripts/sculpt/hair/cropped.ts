@@ -14,7 +14,7 @@ export function croppedHair(shape: HeadShape): HairParts {
   return {
     volume: scalp.volume,
     paint: (x, y, z) => ({
-      shade: 0.62,
+      shade: 0.82,
       strand: Math.atan2(Math.abs(x), z - crown[2]) / Math.PI,
       sheer: 0.95 * step(22, 6, scalp.inside(x, y, z)),
     }),
@@ -35,20 +35,20 @@ export function croppedHair(shape: HeadShape): HairParts {
       })
         .sheets({
           count: 5200,
-          length: (r) => mix(6.2, 9.5, r.chance(1)) * mix(1, 1.25, topness(r.at[1])),
+          length: (r) => mix(6.2, 13, r.chance(1) ** 1.5) * mix(1, 1.25, topness(r.at[1])),
           rise: (r) => mix(0.2, 0.8, r.chance(2)),
           lift: (r) => mix(1, 2.6, r.chance(10)) * mix(0.5, 1, topness(r.at[1])),
-          width: (r) => mix(2, 4.6, step(2, 18, r.q)) * mix(0.8, 1.3, r.chance(4)),
-          stray: 0.45,
+          width: (r) => mix(2, 4.4, step(2, 18, r.q)) * mix(0.7, 1.3, r.chance(4)),
+          stray: 0.6,
           steps: 2,
-          ragged: [0.5, 0.75],
+          ragged: [0.55, 0.85],
         })
         .border({
           count: 3000,
-          length: (r) => mix(6.05, 7.5, r.chance(9)),
+          length: (r) => mix(6.05, 9, r.chance(9)),
           rise: () => 0.2,
-          lift: (r) => 1.4 * r.chance(10),
-          width: (r) => mix(0.5, 2.2, step(-1, 9, r.q) * r.chance(12)),
+          lift: (r) => 1.1 * r.chance(10),
+          width: (r) => mix(0.8, 2, step(-1, 9, r.q) * r.chance(12)),
           stray: 0.4,
           steps: 2,
         })

@@ -101,6 +101,7 @@ function curls(builder: RibbonBuilder, shape: HeadShape, { bed, inside, directio
       width: (t) => width * mix(0.7, 1, step(0, 0.3, t)),
       shade: (t) => tone * mix(0.85, 1.05, t),
       sheer: ragged(0.2, 0.3, 0.7),
+      over: 4 + depth,
       hairs: Math.round(width / 0.3),
       roundness: 0.3,
     });

@@ -73,16 +73,16 @@ const LONG: Hanging = {
   ],
   middle: [
     [40, -88],
-    [-60, -92],
-    [-130, -104],
+    [-60, -94],
+    [-130, -107],
     [-250, -118],
   ],
   depth: [
     [75, 98],
     [30, 108],
     [-20, 104],
-    [-80, 94],
-    [-130, 92],
+    [-80, 98],
+    [-130, 97],
     [-250, 104],
   ],
   front: [
@@ -112,7 +112,7 @@ function hangingHair(shape: HeadShape, hanging: Hanging): HairParts {
   const gathered = (x: number, y: number, z: number): number =>
     0.9 * wave(comb(x, z) * 24 + 0.006 * y) + 0.35 * wave(comb(x, z) * 57 + 0.01 * y);
   const scalp = cap(shape, (q, x, y, z) => {
-    const parted = 1 - 0.35 * bell(x, 8) * step(40, 90, y / sy);
+    const parted = 1 - 0.2 * bell(x, 6) * step(40, 90, y / sy);
     const full = mix(13, 11, step(40, 100, y / sy)) * parted;
     return (
       mix(0.4, full, step(0, mix(26, 20, step(0, 60, z / sz + 60)), q)) +
@@ -128,11 +128,11 @@ function hangingHair(shape: HeadShape, hanging: Hanging): HairParts {
   return {
     volume,
     paint: (x, y, z) => ({
-      shade: 0.6,
+      shade: 0.8,
       strand: comb(x, z),
       sheer: Math.max(
         z > -90 * sz ? 0.95 * step(15, 7, scalp.inside(x, y, z)) * step(20, 30, y) : 0,
-        step(36, 16, y / sy - hanging.tips),
+        step(32, 9, y / sy - hanging.tips),
       ),
     }),
     grid: {
@@ -201,7 +201,7 @@ function fallen(shape: HeadShape, scalp: Cap, { tips, front }: Hanging): Groom {
   };
   const long = tips < -150;
   const tip = (r: Root): number =>
-    (tips + mix(0, long ? 110 : 60, r.chance(1) ** 4) + 12 * (r.chance(16) - 0.6)) * sy;
+    (tips + mix(0, long ? 110 : 60, r.chance(1) ** 4) + 24 * (r.chance(16) - 0.65)) * sy;
   const open = byHeight(front);
   const offFace = ([, y, z]: Point): boolean =>
     y > 30 * sy || z / sz < open(y / sy) + (y < -90 ? 22 : 5);
@@ -215,7 +215,7 @@ function fallen(shape: HeadShape, scalp: Cap, { tips, front }: Hanging): Groom {
       width: (r) => mix(2.4, 6.5, step(2, 30, r.q)) * mix(0.7, 1.2, r.chance(4)),
       stray: 0.05,
       steps: long ? 11 : 9,
-      ragged: [0.12, 0.14],
+      ragged: [0.12, long ? 0.1 : 0.16],
     })
     .border({
       count: 900,

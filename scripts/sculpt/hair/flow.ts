@@ -1,4 +1,4 @@
-import { type Field, mix, type Point, step } from '../field';
+import { clamp, type Field, mix, type Point, step } from '../field';
 import { chance, cross, gradient, type PathPoint, scatter, settle } from '../ribbons';
 
 /** Heading (any length) of the hair at a point of the surface. */
@@ -80,10 +80,14 @@ export function onSurface(surface: Field, centre: Point, direction: Point): Path
   return { at: p, normal: gradient(surface, p) };
 }
 
+/** Directions are shaken by so much, or their lattice would show as rows. */
+const SHAKEN = 0.06;
+
 /** A direction spread evenly over the sphere above an elevation whose sine is `low`. */
 export function spread(i: number, low: number): Point {
-  const up = mix(low, 1, scatter(i, 0));
-  const around = 2 * Math.PI * scatter(i, 1);
+  const shaken = (draw: number): number => SHAKEN * (chance(i, draw) - 0.5);
+  const up = mix(low, 1, clamp(scatter(i, 0) + shaken(60)));
+  const around = 2 * Math.PI * (scatter(i, 1) + shaken(61));
   const level = Math.sqrt(1 - up * up);
   return [level * Math.sin(around), up, level * Math.cos(around)];
 }

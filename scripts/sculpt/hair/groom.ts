@@ -1,7 +1,7 @@
 import { bell, mix, type Point, step } from '../field';
 import type { HeadShape } from '../head/shape';
 import { chance, type PathPoint, RibbonBuilder, type RibbonLook, type Ribbons } from '../ribbons';
-import { CAP_SLOPE, type Cap } from './cap';
+import { CAP_SLOPE, type Cap, wave } from './cap';
 import { alongHairline, type Flow, follow, onSurface, ragged, spread } from './flow';
 import { HAIR_CENTRE } from './hairline';
 
@@ -35,10 +35,15 @@ export interface Growth {
   readonly ragged?: readonly [number, number];
   /** Bends at the tip by this angle. */
   readonly curl?: Rule;
+  /** Lightness against the others. */
+  readonly tone?: Rule;
 }
 
 /** No piece of a hair is longer, mm. */
 const LONGEST_STEP = 62;
+
+/** Degrees by which a hairline's roots stand out or back, at a share of its length; a sculptor's choice. */
+const uneven = (share: number): number => 0.7 * wave(90 * share) + 0.5 * wave(230 * share);
 
 /** Grows the hairs of one head. */
 export class Groom {
@@ -77,15 +82,19 @@ export class Groom {
     return this;
   }
 
-  /** Narrow sheets of thin hairs along the hairline, thinning out towards the skin. */
+  /** Sheets of thin hairs along the hairline, ever fewer hairs towards the skin. */
   border(growth: Growth): this {
     for (let i = 0; i < growth.count; i++) {
-      const raised = 15 * chance(i, 7) ** 1.5 - 1.2 * chance(i, 8);
-      const root = this.root(i, this.scalp.direction(alongHairline(i, growth.count), raised));
+      const share = alongHairline(i, growth.count);
+      const raised = 15 * chance(i, 7) ** 1.4 - 2.4 * chance(i, 8) + uneven(share);
+      const root = this.root(i, this.scalp.direction(share, raised));
+      const within = step(-4, 12, root.q);
+      const least = mix(0.86, 0.05, within) * mix(0.85, 1.1, root.chance(17));
+      const ends = ragged(mix(0.6, 0.4, within), 0.6, mix(0.95, 0.5, within));
       this.grow(root, growth, {
         narrow: 0.7,
-        tone: mix(0.86, 1.08, root.chance(14)),
-        sheer: ragged(0.4, 0.5, mix(0.85, 0.4, step(-1, 9, root.q))),
+        tone: mix(0.9, 1.1, root.chance(14)),
+        sheer: (t) => Math.max(least, ends(t)),
         pitch: 0.17,
       });
     }
@@ -97,10 +106,11 @@ export class Groom {
     const { bed, direction } = this.scalp;
     for (let i = 0; i < count; i++) {
       const share = mix(0.27, 0.73, (i + chance(i, 20)) / count);
-      const root = this.root(i, direction(share, 2 - 4.5 * chance(i, 21) ** 1.8));
-      if (root.q > 2) continue;
+      const raised = 2.5 - 5 * chance(i, 21) ** 1.8 + uneven(share);
+      const root = this.root(i, direction(share, raised));
+      if (root.q > 3) continue;
       const aside = 1.6 * (chance(i, 22) - 0.5);
-      const lift = mix(0.1, 1.8, chance(i, 24) ** 2);
+      const lift = mix(0.1, 1.2, chance(i, 24) ** 2);
       const path = follow(bed, CAP_SLOPE, this.flow, {
         root: root.at,
         length: mix(4, 20, chance(i, 23) ** 1.6),
@@ -108,10 +118,15 @@ export class Groom {
         height: (t) => 0.1 + lift * t * t,
         stray: (t) => aside * (1 - 0.7 * t),
       });
-      const width = mix(0.08, 0.15, chance(i, 25));
+      // A tuft of which one or two hairs are there: from afar a haze instead of dots.
+      const width = mix(0.6, 1.1, chance(i, 25));
+      const least = mix(0.6, 0.8, chance(i, 26));
       this.add(path, {
-        width: (t) => width * (1 - 0.8 * t),
+        width: (t) => width * (1 - 0.6 * t),
         shade: () => 1,
+        sheer: (t) => mix(least, 1, t * t),
+        hairs: Math.round(width / 0.16),
+        over: lift / 3,
         roundness: 0,
       });
     }
@@ -134,6 +149,7 @@ export class Groom {
       this.add(path, {
         width: (t) => 0.12 * (1 - 0.7 * t),
         shade: () => 1.05,
+        over: height,
         roundness: 0,
       });
     }
@@ -184,11 +200,13 @@ export class Groom {
       stray: (t) => stray + curl * t * t,
     });
     const full = growth.width(root);
+    const tone = look.tone * (growth.tone?.(root) ?? 1);
     this.add(path, {
       width: (t) => full * mix(look.narrow, 1, step(0, 0.25, t)) * mix(1, 0.75, step(0.7, 1, t)),
-      shade: (t) => look.tone * mix(0.88, 1, step(0, 0.3, t)),
+      shade: (t) => tone * mix(0.88, 1, step(0, 0.3, t)),
       sheer: look.sheer,
       hairs: Math.max(2, Math.round(full / look.pitch)),
+      over: rise + lift / 3,
       roundness: 0,
     });
   }

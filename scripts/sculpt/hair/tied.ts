@@ -4,7 +4,7 @@ import { axis, mirroredAxis } from '../nets';
 import { chance, type RibbonBuilder, scatter, settle } from '../ribbons';
 import { CAP_SLOPE, type Cap, cap, wave } from './cap';
 import { type Flow, ragged } from './flow';
-import { Groom } from './groom';
+import { Groom, type Root } from './groom';
 import type { HairParts } from './style';
 
 /** The knot's middle and half axes, drawn coordinates. */
@@ -23,10 +23,10 @@ export function tiedHair(shape: HeadShape): HairParts {
     return Math.atan2(Math.abs(x / sx), above) / Math.PI;
   };
   const scalp = cap(shape, (q, x, y, z) => {
-    const top = step(20, 95, y / sy);
+    const top = step(20, 95, y / sy) * mix(0.6, 1, step(70, 25, Math.abs(x) / sx));
     const gathered =
-      step(6, 40, q) * (0.55 * wave(comb(x, y, z) * 26) + 0.12 * wave(comb(x, y, z) * 61));
-    return mix(0.3, mix(4, 11, top), step(0, 42, q)) + gathered;
+      step(3, 24, q) * (0.9 * wave(comb(x, y, z) * 26) + 0.35 * wave(comb(x, y, z) * 61));
+    return mix(0.3, mix(3, 10, top), step(0, 42, q)) + gathered;
   });
   const knot: Field = (x, y, z) =>
     ellipsoid(x / sx, y / sy, z / sz, ...KNOT, ...KNOT_AXES) * Math.min(sx, sy, sz) * CAP_SLOPE;
@@ -34,7 +34,7 @@ export function tiedHair(shape: HeadShape): HairParts {
   return {
     volume: (x, y, z) => smoothMin(scalp.volume(x, y, z), knot(x, y, z), 7),
     paint: (x, y, z) => ({
-      shade: 0.72,
+      shade: 0.8,
       strand: comb(x, y, z),
       sheer: y < KNOT[1] * sy && z < -150 * sz ? 0 : 0.95 * step(17, 7, scalp.inside(x, y, z)),
     }),
@@ -44,7 +44,7 @@ export function tiedHair(shape: HeadShape): HairParts {
       z: axis(-230 * sz, 25, cell),
     },
     locks: () => {
-      const groom = drawnBack(shape, scalp);
+      const groom = drawnBack(shape, scalp, comb);
       wound(groom.builder, shape, knot);
       return groom.build();
     },
@@ -52,7 +52,7 @@ export function tiedHair(shape: HeadShape): HairParts {
 }
 
 /** Hairs from the hairline and the scalp towards the knot, and those that escape it. */
-function drawnBack(shape: HeadShape, scalp: Cap): Groom {
+function drawnBack(shape: HeadShape, scalp: Cap, comb: Field): Groom {
   const [, sy, sz] = shape.scale;
   const target: Point = [0, KNOT[1] * sy, (KNOT[2] + 10) * sz];
   const toKnot: Flow = (p) => {
@@ -65,8 +65,12 @@ function drawnBack(shape: HeadShape, scalp: Cap): Groom {
   };
   const left = ([x, y, z]: Point): number =>
     Math.hypot(target[0] - x, target[1] - y, target[2] - z) - 14;
+  // Locks as the comb gathers them, some lighter than others.
+  const tone = ({ at }: Root): number =>
+    1 + 0.16 * wave(comb(...at) * 41) + 0.1 * wave(comb(...at) * 97);
   return new Groom(shape, scalp, toKnot)
     .sheets({
+      tone,
       count: 1600,
       length: (r) => Math.min(left(r.at), mix(60, 120, r.chance(1))),
       rise: (r) => mix(0.2, 1.3, r.chance(2)) * step(0, 25, r.q) + 0.1,
@@ -75,11 +79,12 @@ function drawnBack(shape: HeadShape, scalp: Cap): Groom {
       steps: 6,
     })
     .border({
-      count: 1300,
+      tone,
+      count: 1500,
       length: (r) => Math.min(left(r.at), mix(30, 80, r.chance(9))),
       rise: (r) => mix(0.2, 0.8, r.chance(11)),
-      width: (r) => mix(0.9, 3, step(-1, 9, r.q) * r.chance(12)),
-      stray: 0.12,
+      width: (r) => mix(1.2, 3, step(-1, 9, r.q) * r.chance(12)),
+      stray: 0.14,
       steps: 4,
     })
     .down(420)
@@ -112,6 +117,7 @@ function wound(builder: RibbonBuilder, shape: HeadShape, knot: Field): void {
       shade: () => tone,
       sheer: ragged(0.3, 0.4),
       hairs: Math.round(full / 0.3),
+      over: chance(i, 42),
       roundness: 0.2,
     });
   }

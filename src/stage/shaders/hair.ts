@@ -19,13 +19,8 @@ if ( missing > 0.004 ) {
 	float edge = max( 2.0 * strandsPerPixel, 1e-4 );
 	float single = clamp( ( thickness - abs( strandPart ) ) / edge + 0.5, 0.0, 1.0 ) * step( 0.01, thickness );
 	float covered = mix( 1.0 - missing, single, resolved( strandsPerPixel ) );
-	#ifdef TONE_MAPPING
-		if ( covered < 0.06 ) discard;
-		diffuseColor.a = covered;
-	#else
-		float turn = atan( shadowTurn.y, shadowTurn.x ) * 0.15915494;
-		if ( covered <= fract( interleavedGradientNoise( gl_FragCoord.xy + pixelOrigin ) + turn ) ) discard;
-	#endif
+	if ( covered < 0.06 ) discard;
+	diffuseColor.a = covered;
 }
 `;
 
