@@ -75,7 +75,7 @@ export interface SimplifyOptions {
   readonly locked: readonly number[];
   /** Further values a vertex whose borders should survive (0..1 each), and their weight. */
   readonly detail?: readonly Float32Array[];
-  readonly detailWeight?: number;
+  readonly detailWeight?: number | undefined;
 }
 
 /** How much a turn of the normal counts against a move of the surface. */

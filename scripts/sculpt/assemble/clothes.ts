@@ -8,10 +8,13 @@ import { openness } from '../occlusion';
 import { bodyPlaces } from '../places';
 import { sourceHash } from '../source';
 import { arranged } from '../write';
-import { bound } from './bones';
+import { bends, bound } from './bones';
 import type { Detail, Sex } from './detail';
 import { halved } from './halves';
 import { byte, sample, thinned } from './sampling';
+
+/** How much a bone's share counts against a move of the surface, when parts are simplified. */
+const BEND_WEIGHT = 0.25;
 
 /**
  * Parts of a body as meshes with what stands on them.
@@ -33,6 +36,8 @@ export async function bodyMeshes(
       whole,
       detail.triangles[part.name] ?? detail.other,
       (half) => found.on(part.name, half),
+      (half) => bends(BODY_SHAPES[sex], part.name, half),
+      BEND_WEIGHT,
     );
     for (const [name, vertex] of Object.entries(places)) guides[name] = [meshes.length, vertex];
     meshes.push({

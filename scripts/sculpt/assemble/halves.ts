@@ -17,13 +17,14 @@ const COARSE_SHARE = 0.4;
  * Simplifies a mirrored part half by half, with the places that landmarks and guides hold.
  * @param triangles to keep, both halves together
  * @param find where the places are on the left half
- * @param detail values whose borders are to survive, a column each
+ * @param detail values whose borders are to survive, a column each, and their weight
  */
 export async function halved(
   whole: TriangleMesh,
   triangles: number,
   find: (half: TriangleMesh) => Readonly<Record<string, Placed>> = () => ({}),
   detail: (half: TriangleMesh) => Float32Array[] = () => [],
+  detailWeight?: number,
 ): Promise<Halved> {
   const half = leftHalf(whole);
   const found = Object.entries(find(half));
@@ -31,12 +32,14 @@ export async function halved(
     triangles: triangles / 2,
     locked: found.map(([, { vertex }]) => vertex),
     detail: detail(half),
+    detailWeight,
   });
   const { mesh: small, place } = compact(half, kept);
   const few = await simplify(small, {
     triangles: (COARSE_SHARE * triangles) / 2,
     locked: [],
     detail: detail(small),
+    detailWeight,
   });
   const { mesh, mirror } = mirrored(small);
   const places: Record<string, number> = {};

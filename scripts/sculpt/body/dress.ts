@@ -44,7 +44,7 @@ function skirtFall(f: Figure): Field {
 /** A long-sleeved dress with a V neck. */
 export const dressCut = (f: Figure): Cut => ({
   neckline: 'v',
-  band: 11,
+  band: 13,
   hem: dressHem(f),
   fall: skirtFall(f),
 });

@@ -10,14 +10,22 @@ export interface Fold {
   /** Standard deviation of the profile across, mm. */
   readonly width: number;
   readonly height: number;
+  /** How far the line's middle leaves the straight one, mm, to the right of its way seen from outside. */
+  readonly sag: number;
 }
 
-export const fold = (from: Wrapped, to: Wrapped, width: number, height: number): Fold => ({
+export const fold = (from: Wrapped, to: Wrapped, width: number, height: number, sag = 0): Fold => ({
   from,
   to,
   width,
   height,
+  sag,
 });
+
+/** What a fold takes from the cloth beside it: shallow troughs, as cloth has no more length to give. */
+const TROUGH = 0.32;
+/** Where their middles lie, in widths of the fold. */
+const BESIDE = 2.1;
 
 /**
  * Height of folds on cloth round an axis: the cloth is unrolled at `radius` mm, so that a fold
@@ -31,7 +39,7 @@ export function wrappedFolds(
   return (x, y, z) => {
     const degrees = (Math.atan2(x, z) * 180) / Math.PI;
     let sum = 0;
-    for (const { from, to, width, height } of folds) {
+    for (const { from, to, width, height, sag } of folds) {
       const du = (to[0] - from[0]) * perDegree;
       const dv = to[1] - from[1];
       const pu = (degrees - from[0]) * perDegree;
@@ -39,9 +47,11 @@ export function wrappedFolds(
       const t = (pu * du + pv * dv) / (du * du + dv * dv);
       if (t < -0.15 || t > 1.15) continue;
       const c = clamp(t);
-      const away = Math.hypot(pu - c * du, pv - c * dv);
-      if (away > 3.5 * width) continue;
-      sum += height * bell(away, width) * step(-0.15, 0.35, t) * step(1.15, 0.6, t);
+      const away = (pu * dv - pv * du) / Math.hypot(du, dv) - 4 * sag * c * (1 - c);
+      if (Math.abs(away) > 5 * width) continue;
+      const beside = bell(Math.abs(away) - BESIDE * width, width);
+      const across = bell(away, width) - TROUGH * beside;
+      sum += height * across * step(-0.15, 0.35, t) * step(1.15, 0.6, t);
     }
     return sum;
   };

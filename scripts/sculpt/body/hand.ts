@@ -110,17 +110,39 @@ const THUMB: readonly Knot[] = [
   [106, 53, 25, 7.6],
 ];
 
+/** A bone's own axes: along it, across, and out of the finger's back. */
+function boneAxes(from: Knot, to: Knot, back: Vec3): { along: Vec3; across: Vec3; up: Vec3 } {
+  const along = unit([to[0] - from[0], to[1] - from[1], to[2] - from[2]]);
+  const across = unit(cross(along, back));
+  return { along, across, up: cross(across, along) };
+}
+
+/** Creases over a finger's joint: where they lie along it, breadth and depth; how far the joint swells, mm. */
+const CREASE = { at: [-3.4, 0, 3.2], breadth: 0.9, deep: 0.26, swell: 0.15 } as const;
+
+/** Relief of the skin over the back of a joint, mm: a swelling with creases across it. */
+function creases(before: Knot, joint: Knot, after: Knot, back: Vec3): Field {
+  const { along, up } = boneAxes(before, after, back);
+  const r = joint[3];
+  return (x, y, z) => {
+    const p: Vec3 = [x - joint[0], y - joint[1], z - joint[2]];
+    const t = dot(p, along);
+    if (Math.abs(t) > 1.4 * r) return 0;
+    const furrows = CREASE.at.reduce<number>((sum, at) => sum + bell(t - at, CREASE.breadth), 0);
+    const over = step(0.15, 0.75, dot(p, up) / r);
+    return over * (CREASE.swell * bell(t, 0.55 * r) - CREASE.deep * furrows);
+  };
+}
+
 /** Root, half breadth and length of a nail over the fingertip's radius; height of its plate, mm. */
-const NAIL = { root: 0.75, half: 0.74, length: 1.6, height: 0.35 } as const;
+const NAIL = { root: 0.75, half: 0.74, length: 1.6, height: 0.5 } as const;
 
 /**
  * Relief of a nail's plate, mm, over the surface of a finger whose last bone runs from `a` to `b`
  * with its back towards `back`.
  */
 function nail(a: Knot, b: Knot, back: Vec3): Field {
-  const along = unit([b[0] - a[0], b[1] - a[1], b[2] - a[2]]);
-  const across = unit(cross(along, back));
-  const up = cross(across, along);
+  const { along, across, up } = boneAxes(a, b, back);
   const r = b[3];
   return (x, y, z) => {
     const p: Vec3 = [x - b[0], y - b[1], z - b[2]];
@@ -133,22 +155,24 @@ function nail(a: Knot, b: Knot, back: Vec3): Field {
       t - NAIL.length,
       -t - 0.2 * (NAIL.half - w),
     );
-    return NAIL.height * step(0.06, -0.1, edge) - 0.35 * bell(edge - 0.1, 0.1);
+    return NAIL.height * step(0.06, -0.1, edge) - 0.5 * bell(edge - 0.1, 0.11);
   };
 }
 
-/** A finger from its knuckle: three bones, a little broader at the joints, and a nail. */
+/** A finger from its knuckle: three bones, creased and a little broader at the joints, and a nail. */
 function fingerForm(knots: readonly Knot[], back: Vec3): Field {
   const [k0, k1, k2, k3] = knots as [Knot, Knot, Knot, Knot];
   const plate = nail(k2, k3, back);
+  const middle = creases(k0, k1, k2, back);
+  const last = creases(k1, k2, k3, back);
   return (a, b, c) => {
     let g = capsule(a, b, c, k0, k1);
     g = smoothMin(g, capsule(a, b, c, k1, k2), 4);
     g = smoothMin(g, capsule(a, b, c, k2, k3), 4);
-    // The first joint is bony; behind it the skin lies in faint creases.
+    // The first joint is bony.
     const joint = Math.hypot(a - k1[0], b - k1[1], c - k1[2]);
     g = smoothMin(g, joint - k1[3], 5);
-    return Math.abs(g) < 4 ? g - plate(a, b, c) : g;
+    return Math.abs(g) < 4 ? g - plate(a, b, c) - middle(a, b, c) - 0.5 * last(a, b, c) : g;
   };
 }
 

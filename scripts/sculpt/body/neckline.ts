@@ -14,7 +14,7 @@ const SHAPES = {
 export type Neckline = keyof typeof SHAPES;
 
 /** Fall of the shoulders outside a neck opening. */
-const SLOPE = 0.36;
+export const SLOPE = 0.36;
 
 /** Height of a surface's crest at a distance from the midline. */
 export function crest(surface: Field, x: number, from: number): number {

@@ -1,11 +1,15 @@
 import type { Vec3 } from '../../../src/optics/types';
 import { type Field, mix, smoothMax, smoothMin } from '../field';
+import { dressCut } from './dress';
 import type { Figure } from './figure';
 import { limb, section } from './limbs';
 import { ribsAndPelvis } from './trunk';
 
 /** How thick tights are, mm. */
 const THICK = 1;
+
+/** How far the tights stay behind the dress, mm: its folds are shallower there. */
+const BEHIND = 7;
 
 /** The bare leg from hip to ankle: thigh, knee, calf behind the shin, and a slender ankle. */
 function leg(f: Figure): Field {
@@ -41,8 +45,11 @@ export function tights(f: Figure): Field {
   const legs = leg(f);
   const waist = f.y(f.mm.waist_height_navel - 30);
   const crotch = f.y(f.mm.crotch_height);
+  const skirt = dressCut(f).fall;
   return (x, y, z) => {
     const seat = smoothMax(pelvis(x, y, z), crotch - 22 - y, 70);
-    return smoothMax(smoothMin(seat, legs(x, y, z), 36) - THICK, y - waist, 6);
+    const bare = smoothMin(seat, legs(x, y, z), 36) - THICK;
+    const under = y > crotch - 60 ? smoothMax(bare, skirt(x, y, z) + BEHIND, 3) : bare;
+    return smoothMax(under, y - waist, 6);
   };
 }

@@ -55,8 +55,11 @@ function fall(f: Figure): Field {
   return fallThrough(f, table, 2.45);
 }
 
-/** How far the band round a neck opening stands proud, what its middle adds, and half its ramp, mm. */
-const BAND = { height: 1.5, round: 0.8, ramp: 2.6 } as const;
+/**
+ * The band round a neck opening: how far it stands proud, half its ramp, depth and half breadth of the
+ * seam that sets it on, and how much thinner its free edge is over how much breadth, mm.
+ */
+const BAND = { height: 0.9, ramp: 1.6, seam: 0.8, line: 2, thin: 1.2, edge: 7 } as const;
 
 /** How far under the skin a garment ends within its neck opening, mm. */
 const PLUG = 9;
@@ -103,7 +106,7 @@ export function underNeck(f: Figure): Field {
     bare = smoothMin(bare, capsule(softAbs(x), y, z, strap[0], strap[1]), 10);
     // Fades where the cloth leaves the skin, so that body and neck agree there.
     const inward = step(f.acromion[0] - 10, f.acromion[0] - 50, Math.abs(x));
-    const air = 0.4 + AIR * step(notch - 145, notch - 75, y) * inward;
+    const air = 0.04 + AIR * step(notch - 145, notch - 75, y) * inward;
     return smoothMin(bare, filled(x, y, z), air);
   };
 }
@@ -158,13 +161,14 @@ export function garment(f: Figure, cut: Cut): Field {
         d += 0.9 * bell(ax - seam, 2) * step(pit, pit + 30, y);
       }
     }
-    if (Math.abs(d) < 12 && ax < shoulder[0])
-      d -= folds(x, y, z) * step(shoulder[0], shoulder[0] - 14, ax);
+    if (Math.abs(d) < 12 && ax < shoulder[0] && up < -cut.band)
+      d -= folds(x, y, z) * step(shoulder[0], shoulder[0] - 14, ax) * step(-cut.band, -60, up);
     if (!near || d > 30) return d;
-    // A band that stands proud and is rounded across, as a folded rib is; no line finer than the mesh.
+    // A flat band, set on with a seam and thinner towards its edge; no line finer than the mesh.
     d -=
-      BAND.height * step(-cut.band - BAND.ramp, -cut.band + BAND.ramp, up) +
-      BAND.round * bell(up + cut.band / 2, cut.band / 3);
+      BAND.height * step(-cut.band - BAND.ramp, -cut.band + BAND.ramp, up) -
+      BAND.seam * bell(up + cut.band + 3, BAND.line) -
+      BAND.thin * step(-BAND.edge, 0, up);
     // Within the opening the cloth ends a little under the skin, where nobody looks.
     return smoothMax(d, Math.min(up, Math.max(skin(x, y, z) + PLUG, y - cap)), 2.4);
   };
@@ -173,7 +177,7 @@ export function garment(f: Figure, cut: Cut): Field {
 /** How a top is cut: a scoop for the woman, a crew neck for the man. */
 export const topCut = (f: Figure): Cut => ({
   neckline: f.by('scoop', 'crew'),
-  band: f.by(12, 18),
+  band: f.by(14, 17),
   hem: topHem(f),
   fall: fall(f),
 });
