@@ -63,9 +63,9 @@ export function lowestOn(
 }
 
 /** How flat what lies on the seat becomes: its thickness there over what it was. */
-const FLATTENED = 0.06;
+const FLATTENED = 0.1;
 /** Round the flat the surface bends over this share of the hips' height over the seat. */
-const ROUNDED = 0.12;
+const ROUNDED = 0.22;
 /** In front of the seat, the press ends at the latest at this share of the thigh. */
 const FRONT = 0.8;
 
@@ -81,19 +81,20 @@ interface Press {
  */
 export function pressOf(deepest: number, seat: number): Press {
   const width = ROUNDED * seat;
-  // Softplus and its derivative, the logistic function, in the depth past `start`.
-  const past = (x: number): number => width * Math.log1p(Math.exp(x / width));
-  const excess = (start: number): number =>
-    deepest - (1 - FLATTENED) * past(deepest - start) - seat;
+  /** Softplus: how much a depth past `start` gives way, rounded; nothing at the hip joints. */
+  const softplus = (x: number): number => width * Math.log1p(Math.exp(x / width));
+  const pressed = (depth: number, start: number): number =>
+    depth - (1 - FLATTENED) * (softplus(depth - start) - softplus(-start));
   let [low, high] = [seat - deepest, deepest + 20 * width];
   for (let round = 0; round < 60; round++) {
     const middle = (low + high) / 2;
-    if (excess(middle) < 0) low = middle;
+    if (pressed(deepest, middle) < seat) low = middle;
     else high = middle;
   }
   const start = low;
   return {
-    at: (depth) => depth - (1 - FLATTENED) * past(depth - start),
+    at: (depth) => pressed(depth, start),
+    // The derivative of softplus is the logistic function.
     slope: (depth) => 1 - (1 - FLATTENED) / (1 + Math.exp((start - depth) / width)),
   };
 }
