@@ -34,24 +34,24 @@ export const above = (value: number, limit: number) => value > limit * (1 + ROUN
 
 /** The first value that is not a finite number, as a refusal; null when all are. */
 export function notFinite(...values: number[]): Refusal | null {
-  const bad = values.find((value) => !Number.isFinite(value));
-  return bad === undefined ? null : refuse('not-a-number', 0, bad);
+  for (const value of values) if (!Number.isFinite(value)) return refuse('not-a-number', 0, value);
+  return null;
 }
 
 /** The first value that is not a finite number above 0, as a refusal; null when all are. */
 export function notPositive(...values: number[]): Refusal | null {
   const unusable = notFinite(...values);
   if (unusable) return unusable;
-  const bad = values.find((value) => value <= 0);
-  return bad === undefined ? null : refuse('not-positive', 0, bad);
+  for (const value of values) if (value <= 0) return refuse('not-positive', 0, value);
+  return null;
 }
 
 /** The same for numbers that may be 0. */
 export function notNegative(...values: number[]): Refusal | null {
   const unusable = notFinite(...values);
   if (unusable) return unusable;
-  const bad = values.find((value) => value < 0);
-  return bad === undefined ? null : refuse('not-positive', 0, bad);
+  for (const value of values) if (value < 0) return refuse('not-positive', 0, value);
+  return null;
 }
 
 /** As `notPositive`, for a distance that may also be infinite (a far background). */

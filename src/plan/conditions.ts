@@ -3,7 +3,7 @@ import { sensorSides } from '../optics/framing';
 import type { SensorSides } from '../optics/types';
 import type { FramePiece } from './growth';
 import type { Interval } from './intervals';
-import type { Polynomial } from './polynomial';
+import { type Polynomial, valueAt } from './polynomial';
 import type { Asked, Condition, PlanCamera, PlanRoom, Wanted } from './types';
 
 /** One condition with the depths at which it holds. */
@@ -17,6 +17,9 @@ export interface Quotient {
   readonly over: Polynomial;
   readonly under: Polynomial;
 }
+
+export const quotientAt = ({ over, under }: Quotient, s: number): number =>
+  valueAt(over, s) / valueAt(under, s);
 
 /** One framing on one sensor, on a piece of the depths where its frame's height is upper / lower. */
 export interface Scene extends FramePiece {

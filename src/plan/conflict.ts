@@ -1,20 +1,17 @@
 /** What stands in the way of a pair that nothing works for. */
 import type { Solved } from './conditions';
-import { both, either, everywhere, type Interval } from './intervals';
-import { merged, type SolvedPiece } from './solve';
+import { both, either, everywhere, type Interval, meet } from './intervals';
+import { conditionsOf, type SolvedPiece } from './solve';
 import type { Condition } from './types';
 
-/** On one piece, what each condition by itself leaves; a frame of one height has no other piece. */
-function onPiece({ scene, reach, own }: SolvedPiece, isOnly: boolean): Solved[] {
-  const found = [...merged([...reach, ...own]), ...scene.shared];
-  return isOnly ? found : found.map(({ by, at }) => ({ by, at: both(at, [scene.within]) }));
-}
-
-/** The same over all pieces: where a condition cuts nothing from a piece, that is left whole. */
+/** What each condition by itself leaves of all pieces: where it cuts nothing from one, that is left whole. */
 function singly(pieces: readonly SolvedPiece[]): Solved[] {
   const [first] = pieces;
-  if (first && pieces.length === 1) return onPiece(first, true);
-  const solved = pieces.map((piece) => onPiece(piece, false));
+  // A frame of one height has no other piece.
+  if (first && pieces.length === 1) return conditionsOf(first);
+  const solved = pieces.map((piece) =>
+    conditionsOf(piece).map(({ by, at }) => ({ by, at: both(at, [piece.scene.within]) })),
+  );
   const named = new Map<string, Condition>();
   for (const { by } of solved.flat()) named.set(`${by.name} ${by.of ?? ''}`, by);
   return [...named.values()].map((by) => ({
@@ -36,8 +33,9 @@ export function conflictOf(pieces: readonly SolvedPiece[]): Condition[] {
   if (never) return [never.by];
   for (let i = 0; i < conditions.length; i++)
     for (let j = i + 1; j < conditions.length; j++) {
-      const [x, y] = [conditions[i] as Solved, conditions[j] as Solved];
-      if (both(x.at, y.at).length === 0) return [x.by, y.by];
+      const x = conditions[i] as Solved;
+      const y = conditions[j] as Solved;
+      if (!meet(x.at, y.at)) return [x.by, y.by];
     }
   let left: readonly Interval[] = everywhere;
   const cut: Condition[] = [];

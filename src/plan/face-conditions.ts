@@ -2,35 +2,16 @@
 import type { Solved } from './conditions';
 import { GREATEST_HEIGHT } from './conditions';
 import { everywhere, where } from './intervals';
-import { linear, type Polynomial, sum, times } from './polynomial';
+import type { NoseAndEars } from './nose-gain';
+import { lessTimes, linear, times } from './polynomial';
 import type { Asked, Condition, PlanPerson, PlanRoom, Wanted } from './types';
 
 /** A camera is carried and tripods stand between these heights over the floor and under the ceiling, metres. */
 const LEAST_HEIGHT = 0.1;
 
-/**
- * |C|^2 - C . P for a camera C = (0, h, s), both told from a person's eyes: the distance to the eyes times the
- * depth of P before the lens, along the line to the eyes. Its quotient for two points is the ratio of their
- * sizes (optics/perspective).
- */
-function depthTimesDistance(
-  { eyes: [x, y, z] }: PlanPerson,
-  point: PlanPerson['noseTip'],
-  height: number,
-): Polynomial {
-  const up = height - y;
-  const [px, py, pz] = [point[0] - x, point[1] - y, point[2] - z];
-  // C told from the eyes is (-x, up, s - z).
-  return [x * x + up * up + z * z + x * px - up * py + z * pz, -2 * z - pz, 1];
-}
-
-function noseGain(person: PlanPerson, height: number, most: number): Solved[] {
-  const by: Condition = { name: 'nose-gain', of: person.id };
-  const nose = depthTimesDistance(person, person.noseTip, height);
-  return person.ears.map((ear) => ({
-    by,
-    at: where(sum(times(nose, 1 + most), times(depthTimesDistance(person, ear, height), -1)), by),
-  }));
+function noseGain({ id, nose, ears }: NoseAndEars, most: number): Solved[] {
+  const by: Condition = { name: 'nose-gain', of: id };
+  return ears.map((ear) => ({ by, at: where(lessTimes(times(nose, 1 + most), 1, ear), by) }));
 }
 
 /** x^2 + (y - h)^2 <= ((1 + most)^2 - 1) (s - z)^2: sec t - 1 <= most. */
@@ -62,17 +43,31 @@ function cameraHeight({ cameraHeight: h }: Wanted, room: PlanRoom): Solved {
   return { by, at: least === 0 ? everywhere : where(linear(-least, 1), by) };
 }
 
+/** Standing before everything that is to be sharp and every nose, so that their depths are positive. */
+function beforeAll(people: readonly PlanPerson[]): Solved {
+  const by: Condition = { name: 'clearance' };
+  let nearest = 0;
+  for (const { noseTip, pupils } of people)
+    nearest = Math.max(nearest, noseTip[2], pupils[0][2], pupils[1][2]);
+  return { by, at: nearest > 0 ? where(linear(-nearest, 1), by) : everywhere };
+}
+
 /** Everything about the people, in the order in which it is named. */
-export function faceConditions(wanted: Wanted, room: PlanRoom, asked: Asked): Solved[] {
+export function faceConditions(
+  wanted: Wanted,
+  noses: readonly NoseAndEars[],
+  room: PlanRoom,
+  asked: Asked,
+): Solved[] {
   const { people, cameraHeight: height } = wanted;
-  const each = (one: (person: PlanPerson) => readonly Solved[]) => people.flatMap(one);
-  return [
-    cameraHeight(wanted, room),
-    ...(asked.noseGain === null ? [] : each((p) => noseGain(p, height, asked.noseGain as number))),
-    ...(asked.personal === null
-      ? []
-      : each((p) => [personal(p, height, asked.personal as number)])),
-    ...(asked.stretch === null ? [] : each((p) => [stretch(p, height, asked.stretch as number)])),
-    ...(asked.rowDifference === null ? [] : rowDifference(people, asked.rowDifference)),
-  ];
+  const found = [cameraHeight(wanted, room)];
+  if (asked.noseGain !== null)
+    for (const each of noses) found.push(...noseGain(each, asked.noseGain));
+  if (asked.personal !== null)
+    for (const each of people) found.push(personal(each, height, asked.personal));
+  if (asked.stretch !== null)
+    for (const each of people) found.push(stretch(each, height, asked.stretch));
+  if (asked.rowDifference !== null) found.push(...rowDifference(people, asked.rowDifference));
+  found.push(beforeAll(people));
+  return found;
 }

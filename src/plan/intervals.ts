@@ -28,24 +28,46 @@ export const everywhere: readonly Interval[] = [
   { from: NEAREST, to: FARTHEST, fromBy: null, toBy: null },
 ];
 
+/** What lies in both of two intervals; null where nothing does. */
+function overlap(x: Interval, y: Interval): Interval | null {
+  const first = x.from >= y.from && !(x.from === y.from && x.fromBy === null) ? x : y;
+  const last = x.to <= y.to && !(x.to === y.to && x.toBy === null) ? x : y;
+  if (first.from > last.to) return null;
+  return { from: first.from, to: last.to, fromBy: first.fromBy, toBy: last.toBy };
+}
+
 /** What lies in both. Where both end at one place, the first one's condition is named. */
 export function both(a: readonly Interval[], b: readonly Interval[]): readonly Interval[] {
   if (b === everywhere) return a;
   if (a === everywhere) return b;
-  if (a.length === 0 || b.length === 0) return [];
+  if (a.length === 1 && b.length === 1) {
+    // Nearly always; an array that grows takes room for many.
+    const common = overlap(a[0] as Interval, b[0] as Interval);
+    return common ? [common] : [];
+  }
   const out: Interval[] = [];
   let i = 0;
   let j = 0;
   while (i < a.length && j < b.length) {
     const [x, y] = [a[i] as Interval, b[j] as Interval];
-    const first = x.from >= y.from && !(x.from === y.from && x.fromBy === null) ? x : y;
-    const last = x.to <= y.to && !(x.to === y.to && x.toBy === null) ? x : y;
-    if (first.from <= last.to)
-      out.push({ from: first.from, to: last.to, fromBy: first.fromBy, toBy: last.toBy });
+    const common = overlap(x, y);
+    if (common) out.push(common);
     if (x.to < y.to) i++;
     else j++;
   }
   return out;
+}
+
+/** Does anything lie in both? */
+export function meet(a: readonly Interval[], b: readonly Interval[]): boolean {
+  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
+    const x = a[i] as Interval;
+    const y = b[j] as Interval;
+    if (Math.max(x.from, y.from) <= Math.min(x.to, y.to)) return true;
+    if (x.to < y.to) i++;
+    else j++;
+  }
+  return false;
 }
 
 /** What lies in either; intervals that touch become one. */
@@ -118,9 +140,8 @@ function whereLinear(a: number, b: number, by: Condition | null): readonly Inter
 /** Where p(s) >= 0. */
 export function where(poly: Polynomial, by: Condition | null): readonly Interval[] {
   const p = trimmed(poly);
-  const [a = 0, b = 0] = p;
-  if (p.length <= 1) return a >= 0 ? everywhere : [];
-  if (p.length === 2) return whereLinear(a, b, by);
+  if (p.length <= 1) return (p[0] ?? 0) >= 0 ? everywhere : [];
+  if (p.length === 2) return whereLinear(p[0] as number, p[1] as number, by);
   const roots = rootsIn(p, NEAREST, FARTHEST);
   const found = whereSigned((s) => valueAt(p, s), roots, by);
   const [all] = found;

@@ -7,7 +7,7 @@
  */
 import { nearestRatio, zoomPower } from '../optics/real-lens';
 import type { Lens } from '../optics/types';
-import type { Case, Quotient, Scene, Solved } from './conditions';
+import { type Case, type Quotient, quotientAt, type Scene, type Solved } from './conditions';
 import { both, either, everywhere, type Interval, where, whereProduct } from './intervals';
 import { constant, less, lessTimes, linear, type Polynomial, product, times } from './polynomial';
 import { frameAndSensor } from './sharpness';
@@ -23,7 +23,7 @@ export function tapeOf(each: Scene, pupil: number | undefined): Quotient {
 }
 
 /** The mark to set, piece by piece. */
-interface MarkPiece extends Quotient {
+export interface MarkPiece extends Quotient {
   readonly within: readonly Interval[];
 }
 
@@ -46,6 +46,14 @@ function markPieces(each: Scene, lens: Lens, tape: Quotient): MarkPiece[] {
     },
     { within: where(times(farther, -1), null), over: acting, under: times(whole, ratio) },
   ];
+}
+
+/** The mark to set with the eye plane at a depth. */
+export function markAt(pieces: readonly MarkPiece[], depth: number): number {
+  for (const piece of pieces)
+    for (const { from, to } of piece.within)
+      if (depth >= from && depth <= to) return quotientAt(piece, depth);
+  return Number.NaN;
 }
 
 /** Where the mark is at least (sign 1) or at most (sign -1) `mark`. */
@@ -106,7 +114,7 @@ export function lensConditions(
   each: Case,
   { lens, marks }: PlanCamera,
   tape: Quotient,
-): { reach: Solved[]; aperture: Solved[] } {
+): { marks: MarkPiece[]; reach: Solved[]; aperture: Solved[] } {
   const pieces = markPieces(each, lens, tape);
   const [least, most] = marks ?? lens.focal;
   const long = markAgainst(pieces, least, 1, SHORTEST);
@@ -119,6 +127,7 @@ export function lensConditions(
       ? where(lessTimes(tape.over, near, tape.under), NEAREST_FOCUS)
       : againstPower(withinMarks(pieces, marked), tape, lens, near, nearPower, NEAREST_FOCUS);
   return {
+    marks: pieces,
     reach: [
       { by: SHORTEST, at: long },
       { by: LONGEST, at: short },

@@ -1,10 +1,11 @@
 /** One place for the sitting: which framings each camera takes from there without a step. */
+import { type NoseAndEars, noseGainAt, nosesAndEars } from './nose-gain';
 import { toStep } from './recommend';
-import { noseGainFrom } from './setting';
-import type { OneStandpoint, PlanRequest, Verdict, Wanted } from './types';
+import { depthAt } from './standpoint';
+import type { OneStandpoint, PlanRequest, Verdict } from './types';
 
-/** Standpoints are told in these steps, metres. */
-const STEP = 0.05;
+/** Standpoints are told in steps of 5 cm, so many to the metre. */
+const STEPS = 20;
 
 interface Stretch {
   readonly from: number;
@@ -12,52 +13,58 @@ interface Stretch {
 }
 
 /**
- * The widest of the stretches that cover most framings. What is covered changes only where an interval ends,
- * so the ends (even places of the count) and what lies between two neighbours (odd ones) are all there is.
+ * The widest of the stretches that cover most framings. What is covered changes only where an interval ends, so
+ * the ends and what lies between two neighbours are all there is: of the intervals, those count that began and
+ * have not ended.
  */
 function bestStretch(verdicts: readonly Verdict[]): Stretch | null {
-  const all = verdicts.flatMap(({ spans }) => spans);
-  const ends = [...new Set(all.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
-  const placeOf = new Map(ends.map((end, i) => [end, 2 * i]));
-  const changes = new Array<number>(2 * ends.length + 1).fill(0);
-  const change = (at: number, by: number) => {
-    changes[at] = (changes[at] as number) + by;
-  };
-  for (const { from, to } of all) {
-    change(placeOf.get(from) as number, 1);
-    change((placeOf.get(to) as number) + 1, -1);
+  let count = 0;
+  for (const { spans } of verdicts) count += spans.length;
+  const begins = new Float64Array(count);
+  const ends = new Float64Array(count);
+  let filled = 0;
+  for (const { spans } of verdicts)
+    for (const span of spans) {
+      begins[filled] = span.from;
+      ends[filled++] = span.to;
+    }
+  begins.sort();
+  ends.sort();
+  let [from, to, most] = [0, 0, 0];
+  let [begun, ended] = [0, 0];
+  while (ended < count) {
+    const end = ends[ended] as number;
+    const at = begun < count ? Math.min(begins[begun] as number, end) : end;
+    while (begun < count && begins[begun] === at) begun++;
+    const here = begun - ended;
+    if (here > most) [from, to, most] = [at, at, here];
+    while (ended < count && ends[ended] === at) ended++;
+    if (ended === count) break;
+    const nextEnd = ends[ended] as number;
+    const next = begun < count ? Math.min(begins[begun] as number, nextEnd) : nextEnd;
+    const on = begun - ended;
+    if (on > most || (on === most && next / at > to / from)) [from, to, most] = [at, next, on];
   }
-  let best: Stretch | null = null;
-  let most = 0;
-  let covered = 0;
-  for (let i = 0; i < 2 * ends.length; i++) {
-    covered += changes[i] as number;
-    const from = ends[i >> 1] as number;
-    const here = { from, to: i % 2 === 0 ? from : (ends[(i >> 1) + 1] ?? from) };
-    const wider = best !== null && here.to / here.from > best.to / best.from;
-    if (covered > most || (covered === most && wider)) [best, most] = [here, covered];
-  }
-  return best;
+  return most > 0 ? { from, to } : null;
 }
 
 function standpointIn({ from, to }: Stretch): number {
   const middle = Math.sqrt(from * to);
-  const rounded = toStep(middle, STEP);
+  const rounded = toStep(middle, STEPS);
   return rounded >= from && rounded <= to ? rounded : middle;
 }
 
-const gainAt = ({ people, cameraHeight }: Wanted, standpoint: number): number =>
-  noseGainFrom(people, [
-    0,
-    cameraHeight,
-    Math.sqrt(Math.max(0, standpoint ** 2 - cameraHeight ** 2)),
-  ]);
+/** Who is in a framing, as far as one place for the sitting hangs on it. */
+interface Face {
+  readonly noses: readonly NoseAndEars[];
+  readonly cameraHeight: number;
+}
 
 /** `own` are the verdicts of one camera. */
 function bestOf(
   camera: string,
   own: readonly Verdict[],
-  wanted: ReadonlyMap<string, Wanted>,
+  faces: ReadonlyMap<string, Face>,
 ): OneStandpoint[] {
   const stretch = bestStretch(own);
   if (stretch === null) return [];
@@ -66,13 +73,13 @@ function bestOf(
   const misses: string[] = [];
   const lost: Record<string, number> = {};
   for (const { wanted: id, spans, recommended } of own) {
-    const from = wanted.get(id);
-    if (!from || !spans.some((span) => span.from <= stretch.from && span.to >= stretch.to)) {
+    const face = faces.get(id);
+    if (!face || !spans.some(({ from, to }) => from <= stretch.from && to >= stretch.to)) {
       misses.push(id);
       continue;
     }
     covers.push(id);
-    const here = gainAt(from, standpoint);
+    const here = noseGainAt(face.noses, depthAt(standpoint, face.cameraHeight));
     lost[id] = here - (recommended?.noseGain ?? here);
   }
   return [{ camera, standpoint, covers, misses, lost }];
@@ -82,11 +89,16 @@ function bestOf(
 export function oneStandpoint(request: PlanRequest, verdicts: readonly Verdict[]): OneStandpoint[] {
   const total = ({ lost }: OneStandpoint) =>
     Object.values(lost).reduce((all, each) => all + each, 0);
-  const wanted = new Map(request.wanted.map((each) => [each.id, each]));
+  const faces = new Map(
+    request.wanted.map((each): [string, Face] => [
+      each.id,
+      { noses: nosesAndEars(each), cameraHeight: each.cameraHeight },
+    ]),
+  );
   const byCamera = new Map<string, Verdict[]>(request.cameras.map(({ id }) => [id, []]));
   for (const verdict of verdicts) byCamera.get(verdict.camera)?.push(verdict);
   return [...byCamera]
-    .flatMap(([camera, own]) => bestOf(camera, own, wanted))
+    .flatMap(([camera, own]) => bestOf(camera, own, faces))
     .map((place) => ({ place, total: total(place) }))
     .sort((a, b) => b.place.covers.length - a.place.covers.length || a.total - b.total)
     .map(({ place }) => place);

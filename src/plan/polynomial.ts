@@ -27,6 +27,9 @@ export function less(p: Polynomial, q: Polynomial): Polynomial {
 
 /** p - factor q */
 export function lessTimes(p: Polynomial, factor: number, q: Polynomial): Polynomial {
+  // Most are of the first degree, and an array that grows takes room for many.
+  if (p.length === 2 && q.length <= 2)
+    return [(p[0] as number) - factor * (q[0] as number), (p[1] as number) - factor * (q[1] ?? 0)];
   const out: number[] = [];
   for (let i = 0; i < p.length || i < q.length; i++) out.push((p[i] ?? 0) - factor * (q[i] ?? 0));
   return out;
@@ -67,7 +70,8 @@ function quadraticRoots(a: number, b: number, c: number): number[] {
   if (inside < 0) return [];
   const q = -(b + (b < 0 ? -1 : 1) * Math.sqrt(inside)) / 2;
   if (q === 0) return [0];
-  return [q / c, a / q].sort((x, y) => x - y);
+  const [x, y] = [q / c, a / q];
+  return x <= y ? [x, y] : [y, x];
 }
 
 /** The root of a function between two places where its signs differ, to the last bits: bisection. */

@@ -1,12 +1,12 @@
 /** The standpoint to take out of those that work. */
 import type { Interval } from './intervals';
+import { depthAt, standpointAt } from './standpoint';
 
-/** Standpoints are told in these steps, metres: the coarsest that stays inside is taken. */
-const STEPS = [0.05, 0.01] as const;
+/** Standpoints are told in steps of 5 cm or 1 cm, so many to the metre: the coarsest that stays inside is taken. */
+const STEPS = [20, 100] as const;
 
-/** The nearest multiple of a step, free of the dust of binary fractions. */
-export const toStep = (value: number, step: number): number =>
-  Number((Math.round(value / step) * step).toFixed(6));
+/** The nearest step; a quotient of whole numbers is free of the dust of binary fractions. */
+export const toStep = (metres: number, steps: number): number => Math.round(metres * steps) / steps;
 
 /** Depths whose standpoints differ by less are one. */
 const POINT = 1e-6;
@@ -16,18 +16,15 @@ const POINT = 1e-6;
  * farther than its near end as its far end is farther than it, rounded where that stays inside.
  */
 export function recommendedDepth(works: readonly Interval[], height: number): number | null {
-  const [first, ...others] = works;
+  const [first] = works;
   if (!first) return null;
-  const longest = others.reduce(
-    (best, each) => (each.to / each.from > best.to / best.from ? each : best),
-    first,
-  );
+  let longest = first;
+  for (const each of works) if (each.to / each.from > longest.to / longest.from) longest = each;
   const { from, to } = longest;
   const middle = Math.sqrt(from * to);
   if (to - from < POINT) return from;
-  for (const step of STEPS) {
-    const standpoint = toStep(Math.hypot(middle, height), step);
-    const depth = Math.sqrt(Math.max(0, standpoint ** 2 - height ** 2));
+  for (const steps of STEPS) {
+    const depth = depthAt(toStep(standpointAt(middle, height), steps), height);
     if (depth >= from && depth <= to) return depth;
   }
   return middle;

@@ -29,7 +29,17 @@ function backdropRemedies(asking: Asking): (Remedy | null)[] {
   return [
     ...(rolled.length > 0 || widest <= width
       ? rolled
-      : [smallest({ now: width, to: widest, step: CENTIMETRE, with: wide, change, scale: width })]),
+      : [
+          smallest({
+            now: width,
+            to: widest,
+            step: CENTIMETRE,
+            with: wide,
+            change,
+            scale: width,
+            moreHelps: true,
+          }),
+        ]),
     backdrop.top >= ceiling
       ? null
       : smallest({
@@ -40,6 +50,7 @@ function backdropRemedies(asking: Asking): (Remedy | null)[] {
             withRoom(asking, { ...room, backdrop: { ...backdrop, top: value + floor } }),
           change: (value) => ({ change: 'backdrop-height', to: value }),
           scale: height,
+          moreHelps: true,
         }),
   ];
 }

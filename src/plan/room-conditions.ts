@@ -2,7 +2,7 @@
 import { PHOTOGRAPHER_WIDTH, type Quotient, type Scene, type Solved } from './conditions';
 import { both, either, everywhere, type Interval, where } from './intervals';
 import { less, lessTimes, linear, type Polynomial, product, sum, times } from './polynomial';
-import type { Condition, PlanObstacle, PlanRoom } from './types';
+import type { Condition, PlanObstacle, PlanRoom, Wanted } from './types';
 
 const S: Polynomial = [0, 1];
 const BACKDROP_SIDES: Condition = { name: 'backdrop-sides' };
@@ -47,21 +47,27 @@ export function backdropConditions(each: Scene): Solved[] {
 }
 
 /**
- * Lens front before every nose and at least so far from each; the sensor stands at the tape's reading. The way to a
- * nose off the axis is longer than along it: before^2 + aside^2 >= clearance^2.
+ * How far before the eye plane the lens's front must stay, so that it is before every nose and at least so far from
+ * each. The way to a nose off the axis is longer than along it: before^2 + aside^2 >= clearance^2.
  */
-export function clearanceCondition(each: Scene, tape: Quotient, lensLength: number): Solved {
-  const by: Condition = { name: 'clearance' };
-  const { wanted, asked } = each;
-  const least = (asked.clearance ?? 0) ** 2;
+export function frontFrom({ people, cameraHeight }: Wanted, clearance: number | null): number {
+  const least = (clearance ?? 0) ** 2;
   let needed = Number.NEGATIVE_INFINITY;
-  for (const { noseTip } of wanted.people) {
+  for (const { noseTip } of people) {
     const [x, y, z] = noseTip;
-    const before = Math.sqrt(Math.max(0, least - x * x - (y - wanted.cameraHeight) ** 2));
-    needed = Math.max(needed, z + before + lensLength);
+    const before = Math.sqrt(Math.max(0, least - x * x - (y - cameraHeight) ** 2));
+    needed = Math.max(needed, z + before);
   }
-  return { by, at: where(lessTimes(tape.over, needed, tape.under), by) };
+  return needed;
 }
+
+const CLEARANCE: Condition = { name: 'clearance' };
+
+/** The lens's front stays so far; the sensor stands at the tape's reading. */
+export const clearanceCondition = (front: number, tape: Quotient, lensLength: number): Solved => ({
+  by: CLEARANCE,
+  at: where(lessTimes(tape.over, front + lensLength, tape.under), CLEARANCE),
+});
 
 /** The photographer's back, shoulders across, stays inside every wall. */
 export function wallCondition({ walls, behindCamera }: PlanRoom, tape: Quotient): Solved {

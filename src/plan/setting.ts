@@ -1,17 +1,15 @@
 /** Everything that is to be set at one standpoint, by the functions that the pictures themselves use. */
 import { blurInPicture, depthOfField, focusForTwoPlanes } from '../optics/focus';
 import { focalForFrame } from '../optics/framing';
-import { depthBefore, gain } from '../optics/perspective';
 import { lensMarkDistance, markedFocalFor, widestApertureAt } from '../optics/real-lens';
 import { or } from '../optics/result';
-import type { Vec3 } from '../optics/types';
 import { type Metre, metres } from '../optics/units';
-import { minus } from '../optics/vector';
-import type { Quotient } from './conditions';
+import { quotientAt } from './conditions';
 import { frameHeightAt } from './growth';
-import { valueAt } from './polynomial';
+import { noseGainAt } from './nose-gain';
 import { sharedRows } from './sharpness';
 import type { OnSensor, ScenePiece } from './solve';
+import { standpointAt } from './standpoint';
 import type { PlanCamera, PlanPerson, Setting } from './types';
 
 /** Apertures as lenses and bodies are marked, thirds of a stop. Common practice, no source. */
@@ -29,97 +27,101 @@ const ROUNDING = 1e-9;
 const within = (value: number, least: number, most: number): number =>
   Math.min(most, Math.max(least, value));
 
+/** A mark that is the lens's own but for rounding. */
+export const onRing = ({ focal }: PlanCamera['lens'], mark: number): Metre =>
+  metres(within(mark, focal[0], focal[1]));
+
 /** The marked aperture nearest to the usual one between two limits; a limit itself where none lies between. */
 export function markedFNumber(least: number, most: number): number {
   const wanted = within(USUAL_F_NUMBER, least, most);
-  const stops = (value: number) => Math.abs(Math.log(value / wanted));
-  let best: number | null = null;
+  let best = wanted;
+  let nearest = Number.POSITIVE_INFINITY;
   for (const each of F_NUMBERS) {
     if (each < least * (1 - ROUNDING) || each > most * (1 + ROUNDING)) continue;
-    if (best === null || stops(each) < stops(best)) best = each;
+    // As many stops apart as this factor has.
+    const apart = each > wanted ? each / wanted : wanted / each;
+    if (apart >= nearest) continue;
+    best = each;
+    nearest = apart;
   }
-  return best ?? wanted;
+  return best;
 }
 
-/** Sizes of nose tip over ear less 1, the larger of both ears. */
-function gainOf({ eyes, noseTip, ears }: PlanPerson, camera: Vec3): number {
-  const position = minus(camera, eyes);
-  const distance = metres(Math.hypot(...position));
-  const before = (p: Vec3) => or(depthBefore(minus(p, eyes), position), metres(Number.NaN));
-  const nose = before(noseTip);
-  return Math.max(...ears.map((ear) => or(gain(distance, nose, before(ear)), Number.NaN)));
+/** The least way from the lens's front, `height` above the eyes, to a nose, negative where it would pass one (readings/measures). */
+function clearanceFrom(people: readonly PlanPerson[], height: number, front: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { noseTip } of people) {
+    const before = front - noseTip[2];
+    const gap = Math.sqrt(noseTip[0] ** 2 + (height - noseTip[1]) ** 2 + before ** 2);
+    least = Math.min(least, before < 0 ? -gap : gap);
+  }
+  return least;
 }
 
-/** The largest of anybody's nose-to-ear gains, seen from a place. */
-export const noseGainFrom = (people: readonly PlanPerson[], camera: Vec3): number =>
-  Math.max(...people.map((person) => gainOf(person, camera)));
+/** The largest stretch of a face, sec t - 1. */
+function stretchFrom(people: readonly PlanPerson[], height: number, depth: number): number {
+  let largest = 0;
+  for (const { eyes } of people) {
+    const before = depth - eyes[2];
+    const away = Math.sqrt(eyes[0] ** 2 + (eyes[1] - height) ** 2 + before ** 2);
+    largest = Math.max(largest, away / before - 1);
+  }
+  return largest;
+}
 
-/** The least way from the lens's front to a nose, negative where it would pass one (readings/measures). */
-const clearanceFrom = (people: readonly PlanPerson[], front: Vec3): number =>
-  Math.min(
-    ...people.map(({ noseTip }) => {
-      const gap = Math.hypot(...minus(front, noseTip));
-      return front[2] < noseTip[2] ? -gap : gap;
-    }),
-  );
+/** Difference in drawn size between the nearest and the farthest row. */
+function rowDifferenceFrom(people: readonly PlanPerson[], depth: number): number {
+  let [nearest, farthest] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const { eyes } of people) {
+    nearest = Math.max(nearest, eyes[2]);
+    farthest = Math.min(farthest, eyes[2]);
+  }
+  return (depth - farthest) / (depth - nearest) - 1;
+}
 
-/** Least and largest f-number that the pair may use at a depth. */
-function apertures(
+/** The f-number to set at a depth: within what the lens, the photographer, sharpness and softness allow. */
+function fNumberAt(
   { asked, sharpFrom, softUpTo }: ScenePiece,
   depth: number,
-  [widest, smallest]: readonly [number, number],
-): { readonly least: number; readonly most: number } {
-  const at = ({ over, under }: Quotient) => valueAt(over, depth) / valueAt(under, depth);
-  const [first, last] = asked.fNumber;
-  return {
-    least: Math.max(first, widest, ...sharpFrom.map(at)),
-    most: Math.min(last, smallest, softUpTo === null ? Number.POSITIVE_INFINITY : at(softUpTo)),
-  };
+  widest: number,
+  smallest: number,
+): number {
+  let least = Math.max(asked.fNumber[0], widest);
+  for (const each of sharpFrom) least = Math.max(least, quotientAt(each, depth));
+  const most = Math.min(asked.fNumber[1], smallest);
+  const soft = softUpTo === null ? most : quotientAt(softUpTo, depth);
+  return markedFNumber(least, Math.min(most, soft));
 }
 
-/** Frame, focal length, tape and mark with the eye plane at `depth`. */
-function lensAt({ sensor, pieces }: OnSensor, { lens }: PlanCamera, depth: number) {
+/** The setting with the eye plane at `depth` along the axis. */
+export function settingAt(
+  { of, sensor, pieces }: OnSensor,
+  camera: PlanCamera,
+  depth: number,
+): Setting {
+  const { wanted, room } = of;
+  const { lens, format } = camera;
+  const { cameraHeight: height, people } = wanted;
   const eyes = metres(depth);
   const frameHeight = metres(frameHeightAt(pieces, depth));
   const focal = or(focalForFrame(frameHeight, eyes, sensor.height), metres(Number.NaN));
   const toEyes = or(lensMarkDistance(lens, focal, eyes), eyes);
-  const mark = within(
-    or(markedFocalFor(lens, focal, toEyes), focal),
-    lens.focal[0],
-    lens.focal[1],
-  ) as Metre;
-  return { eyes, frameHeight, focal, toEyes, mark };
-}
-
-/** Focal length to set on the lens with the eye plane at `depth`. */
-export const markAt = (of: OnSensor, camera: PlanCamera, depth: number): number =>
-  lensAt(of, camera, depth).mark;
-
-/** The setting with the eye plane at `depth` along the axis. */
-export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Setting {
-  const { wanted, room, sensor, pieces } = of;
-  const { lens, format } = camera;
-  const { cameraHeight: height, people } = wanted;
-  const { eyes, frameHeight, focal, toEyes, mark } = lensAt(of, camera, depth);
+  const mark = onRing(lens, or(markedFocalFor(lens, focal, toEyes), focal));
   const frameWidth = (frameHeight * sensor.width) / sensor.height;
   const piece = pieces.find((one) => depth >= one.within.from && depth <= one.within.to);
-  const { least, most } = apertures(piece ?? (pieces[0] as ScenePiece), depth, [
-    or(widestApertureAt(lens, mark), lens.widest[1]),
-    lens.smallest,
-  ]);
-  const fNumber = markedFNumber(least, most);
+  const widest = or(widestApertureAt(lens, mark), lens.widest[1]);
+  const fNumber = fNumberAt(piece ?? (pieces[0] as ScenePiece), depth, widest, lens.smallest);
   const rows = sharedRows(people, of.asked.sharp);
   const focus = rows
     ? or(focusForTwoPlanes(metres(depth - rows.near), metres(depth - rows.far)), eyes)
     : eyes;
-  const focused = { focal, fNumber, focus };
-  const sharp = depthOfField({ ...focused, circleOfConfusion: format.circleOfConfusion });
-  const position: Vec3 = [0, height, depth];
-  const depths = people.map(({ eyes: [, , z] }) => z);
+  const { circleOfConfusion } = format;
+  const focused = { focal, fNumber, focus, circleOfConfusion };
+  const sharp = depthOfField(focused);
   const { behind } = room.backdrop;
   const drawnTop = height + ((wanted.eyesAt * frameHeight - height) * (depth + behind)) / depth;
   return {
-    standpoint: Math.hypot(depth, height),
+    standpoint: standpointAt(depth, height),
     depth,
     frameHeight,
     frameWidth,
@@ -127,22 +129,18 @@ export function settingAt(of: OnSensor, camera: PlanCamera, depth: number): Sett
     mark,
     fNumber,
     focus,
-    tape: or(lensMarkDistance(lens, focal, focus), focus),
+    tape: focus === eyes ? toEyes : or(lensMarkDistance(lens, focal, focus), focus),
     lensHeight: height - room.floor,
     sharp: sharp.ok ? [sharp.value.near, sharp.value.far] : [Number.NaN, Number.NaN],
-    noseGain: noseGainFrom(people, position),
+    noseGain: noseGainAt(of.noses, depth),
     toWall: room.wallBehindCamera - toEyes,
-    noseClearance: clearanceFrom(people, [0, height, toEyes - lens.length]),
+    noseClearance: clearanceFrom(people, height, toEyes - lens.length),
     backdropUsed: {
       width: (frameWidth * (depth + behind)) / depth,
       top: drawnTop - room.floor,
     },
     softness: or(blurInPicture(focused, metres(depth + behind), sensor.height), Number.NaN),
-    stretch: Math.max(
-      ...people.map(
-        ({ eyes: [x, y, z] }) => Math.hypot(x, y - height, depth - z) / (depth - z) - 1,
-      ),
-    ),
-    rowDifference: (depth - Math.min(...depths)) / (depth - Math.max(...depths)) - 1,
+    stretch: stretchFrom(people, height, depth),
+    rowDifference: rowDifferenceFrom(people, depth),
   };
 }

@@ -4,7 +4,7 @@
  * of them, 2 a b / (a + b).
  */
 import type { Quotient, Scene, Solved } from './conditions';
-import { everywhere, where } from './intervals';
+import { where } from './intervals';
 import { less, linear, type Polynomial, product, sum, times } from './polynomial';
 import type { PlanPerson, Sharp } from './types';
 
@@ -101,12 +101,3 @@ export const sharpAndSoftConditions = (
         const by = { name: 'sharp-and-soft' } as const;
         return { by, at: where(less(product(soft.over, under), product(over, soft.under)), by) };
       });
-
-/** Standing before everything that is to be sharp, so that the depths above are positive. */
-export const beforeAll = ({ wanted }: Scene): Solved => {
-  const by = { name: 'clearance' } as const;
-  const nearest = Math.max(
-    ...wanted.people.flatMap(({ noseTip, pupils }) => [noseTip[2], ...pupils.map(([, , z]) => z)]),
-  );
-  return { by, at: nearest > 0 ? where(linear(-nearest, 1), by) : everywhere };
-};

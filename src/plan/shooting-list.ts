@@ -1,6 +1,8 @@
 /** The wanted pictures in an order of shooting with the fewest moves. */
+import { bestOrder } from './best-order';
 import { settingAt } from './setting';
 import { framed, onSensor } from './solve';
+import { depthAt } from './standpoint';
 import type { PlanRequest, PlanResult, Setting, Verdict } from './types';
 
 export interface Shot {
@@ -37,7 +39,7 @@ function settingFrom(
   const wanted = request.wanted.find((each) => each.id === id);
   const camera = request.cameras.find((each) => each.id === cameraId);
   if (!wanted || !camera) return null;
-  const depth = Math.sqrt(Math.max(0, standpoint ** 2 - wanted.cameraHeight ** 2));
+  const depth = depthAt(standpoint, wanted.cameraHeight);
   return settingAt(onSensor(framed(request, wanted), camera), camera, depth);
 }
 
@@ -73,48 +75,6 @@ function movesBetween(a: Picked, b: Picked, request: PlanRequest): Move[] {
     height: Math.abs(a.setting.lensHeight - b.setting.lensHeight) > SAME,
   };
   return MOVES.filter((move) => changed[move]);
-}
-
-/**
- * The order in which the changes cost least, by the exact search over subsets of Held and Karp (1962): twelve
- * framings are a matter of milliseconds. Of equal orders, the one nearest to the order they are listed in.
- */
-function bestOrder(cost: readonly (readonly number[])[]): number[] {
-  const n = cost.length;
-  if (n === 0) return [];
-  const all = 2 ** n - 1;
-  // best[set][last]: the least cost of taking `set`, ending with `last`, and what came before it.
-  const best = Array.from({ length: all + 1 }, () =>
-    new Array<{ cost: number; before: number } | undefined>(n).fill(undefined),
-  );
-  for (let i = 0; i < n; i++) (best[2 ** i] as (typeof best)[number])[i] = { cost: 0, before: -1 };
-  for (let set = 1; set <= all; set++) {
-    for (let last = 0; last < n; last++) {
-      const here = best[set]?.[last];
-      if (!here) continue;
-      for (let next = 0; next < n; next++) {
-        if (set & (1 << next)) continue;
-        const whole = here.cost + (cost[last]?.[next] ?? 0);
-        const there = best[set | (1 << next)] as (typeof best)[number];
-        const known = there[next];
-        if (!known || whole < known.cost) there[next] = { cost: whole, before: last };
-      }
-    }
-  }
-  const ends = best[all] ?? [];
-  let last = ends.reduce(
-    (least, each, i) => ((each?.cost ?? 0) < (ends[least]?.cost ?? 0) ? i : least),
-    0,
-  );
-  let set = all;
-  const order: number[] = [];
-  while (last >= 0) {
-    order.unshift(last);
-    const before = best[set]?.[last]?.before ?? -1;
-    set &= ~(1 << last);
-    last = before;
-  }
-  return order;
 }
 
 export function shootingList(request: PlanRequest, result: PlanResult): ShootingList {

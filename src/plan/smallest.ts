@@ -27,20 +27,24 @@ export interface Way {
   readonly change: (value: number) => Change;
   /** Change over this is the effort. */
   readonly scale: number;
+  /** Does more of it only ever loosen what is asked? */
+  readonly moreHelps?: boolean;
 }
 
 /** How many places are looked at between now and the end of a way, to find one that works. */
 const LOOKS = 48;
 
 /**
- * The smallest change along a way. Where more always helps, bisection finds it exactly. Not every way is so
- * (a sitter moved off the backdrop comes nearer to the camera's wall), so a first place that works is looked
- * for in steps, and the change is smallest to within one of these; from there on bisection is exact.
+ * The smallest change along a way. Where more always helps, bisection from the end of the way finds it, whatever
+ * its size. Not every way is so (a sitter moved off the backdrop comes nearer to the camera's wall), so there a
+ * first place that works is looked for in steps: what works between two of them alone is missed, and the change is
+ * smallest to within one of them; from there on it is bisected too.
  */
 export function smallest(way: Way): Remedy | null {
   const { now, to, step } = way;
   const up = to > now;
-  const looks = Array.from({ length: LOOKS }, (_, i) => now + (to - now) * ((i + 1) / LOOKS) ** 2);
+  const count = way.moreHelps ? 1 : LOOKS;
+  const looks = Array.from({ length: count }, (_, i) => now + (to - now) * ((i + 1) / count) ** 2);
   const first = looks.findIndex((value) => worksAt(way.with(value)));
   if (first < 0) return null;
   let works = looks[first] as number;

@@ -1,38 +1,52 @@
 /** Every framing with every camera: from where it works, what is set there, or what stands in the way. */
 import { conflictOf } from './conflict';
-import type { Interval } from './intervals';
+import { markAt } from './lens-conditions';
 import { recommendedDepth } from './recommend';
-import { markAt, settingAt } from './setting';
+import { onRing, settingAt } from './setting';
 import {
-  allowed,
+  type Framed,
   framed,
   newShared,
   type OnSensor,
   onSensor,
   type Shared,
+  type SolvedPiece,
   sharedKey,
-  solvePieces,
-  spansOf,
+  solvePair,
 } from './solve';
+import { spanOf } from './standpoint';
 import type { PlanCamera, PlanRequest, Span, Verdict, Wanted } from './types';
 
+/** The focal length to set on the lens with the eye plane at a depth. */
+function setAt(pieces: readonly SolvedPiece[], lens: PlanCamera['lens'], depth: number): number {
+  for (const { scene, lens: solved } of pieces)
+    if (depth >= scene.within.from && depth <= scene.within.to)
+      return onRing(lens, markAt(solved.marks, depth));
+  return Number.NaN;
+}
+
 /** One framing with one camera. */
-export function verdictFor(of: OnSensor, camera: PlanCamera): Verdict {
-  const { id: wanted, cameraHeight } = of.wanted;
-  const pieces = solvePieces(of, camera);
-  const { reach, works } = allowed(pieces);
+export function verdictFor(here: OnSensor, camera: PlanCamera): Verdict {
+  const { id: wanted, cameraHeight } = here.of.wanted;
+  const { id, lens } = camera;
+  const { pieces, reach, works } = solvePair(here, camera);
   const depth = recommendedDepth(works, cameraHeight);
-  return {
-    wanted,
-    camera: camera.id,
-    spans: spansOf(works, cameraHeight).map((span, i): Span => {
-      const { from, to } = works[i] as Interval;
-      return { ...span, marks: [markAt(of, camera, from), markAt(of, camera, to)] };
-    }),
-    reach: spansOf(reach, cameraHeight),
-    recommended: depth === null ? null : settingAt(of, camera, depth),
-    conflict: works.length > 0 ? [] : conflictOf(pieces),
-  };
+  if (depth === null)
+    return {
+      wanted,
+      camera: id,
+      spans: [],
+      reach,
+      recommended: null,
+      conflict: conflictOf(pieces),
+    };
+  const spans = works.map((each): Span => {
+    const { from, to, fromBy, toBy } = spanOf(each, cameraHeight);
+    const marks = [setAt(pieces, lens, each.from), setAt(pieces, lens, each.to)] as const;
+    return { from, to, fromBy, toBy, marks };
+  });
+  const recommended = settingAt(here, camera, depth);
+  return { wanted, camera: id, spans, reach, recommended, conflict: [] };
 }
 
 /** One pair by itself, as remedies ask for it. */
@@ -44,23 +58,22 @@ export const pairVerdict = (
 
 /** All pairs; what hangs on the framing or the sensor alone is solved once. */
 export function verdictsFor(request: PlanRequest): Verdict[] {
-  const verdicts: Verdict[] = [];
   const shared = new Map<string, Shared>();
-  const sharedOf = (key: string | null): Shared => {
-    const known = key === null ? undefined : shared.get(key);
-    if (known) return known;
-    const fresh = newShared();
-    if (key !== null) shared.set(key, fresh);
-    return fresh;
+  const placed = (of: Framed, camera: PlanCamera): OnSensor => {
+    const key = sharedKey(of, camera);
+    const common = (key === null ? undefined : shared.get(key)) ?? newShared();
+    if (key !== null) shared.set(key, common);
+    return onSensor(of, camera, common);
   };
+  const verdicts: Verdict[] = [];
   for (const wanted of request.wanted) {
     const of = framed(request, wanted);
     const sensors = new Map<string, OnSensor>();
     for (const camera of request.cameras) {
       const { id } = camera.format;
-      const known = sensors.get(id) ?? onSensor(of, camera, sharedOf(sharedKey(of, camera)));
-      sensors.set(id, known);
-      verdicts.push(verdictFor(known, camera));
+      const here = sensors.get(id) ?? placed(of, camera);
+      sensors.set(id, here);
+      verdicts.push(verdictFor(here, camera));
     }
   }
   return verdicts;

@@ -49,6 +49,7 @@ export function ways(asking: Asking): Way[] {
             with: (by: number) => withRoom(asking, longer(room, by)),
             change: (by: number) => ({ change: 'room-length', by }) as const,
             scale: run,
+            moreHelps: true,
           },
         ]
       : []),
@@ -59,6 +60,7 @@ export function ways(asking: Asking): Way[] {
       with: (focal) => withFocal([shortest, focal]),
       change: (focal) => ({ change: 'focal', to: focal, atLeast: true }),
       scale: longest,
+      moreHelps: true,
     },
     {
       now: shortest,
@@ -67,6 +69,7 @@ export function ways(asking: Asking): Way[] {
       with: (focal) => withFocal([focal, longest]),
       change: (focal) => ({ change: 'focal', to: focal, atLeast: false }),
       scale: shortest,
+      moreHelps: true,
     },
     ...[0.3, run - 0.5].map(
       (end): Way => ({
@@ -120,6 +123,7 @@ export function ways(asking: Asking): Way[] {
             with: (value: number) => withAsked(asking, { noseGain: value }),
             change: (value: number) => ({ change: 'nose-gain', to: value }) as const,
             scale: noseGain,
+            moreHelps: true,
           },
         ]),
   ];
