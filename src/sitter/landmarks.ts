@@ -40,9 +40,9 @@ export const PROPORTION = {
    * -19.7 of 63.5, read to 2 and 4 mm). */
   pogonionForward: -0.06,
   mentonForward: -0.4,
-  /** Mouth corner below the stomion over lip length. Sculptor's choice: level but for a trace, since a
-   * mouth at rest does not smile; head form: 0.9 / 56. */
-  cheilionDrop: -0.012,
+  /** Mouth corner below the stomion over lip length. Sculptor's choice: up by a trace, or a mouth at rest
+   * looks stern; head form: 0.9 / 56. */
+  cheilionDrop: -0.024,
   /** Mouth corner behind the stomion over half the lip length, squared, per mm: 11.6 / 28^2. */
   cheilionBack: 0.0148,
   /** Inner eye corner from the midline over half the pupil distance. Head form: 16 / 32. */

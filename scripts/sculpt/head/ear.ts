@@ -51,14 +51,14 @@ export function ear(shape: HeadShape): Ear {
     const bowl = w + 0.4 - 0.0015 * (u - 12) * (u - 12);
     let d = smoothMax(ellipsoid(u, v, 0, 17.7, 5, 0, 15.4, 25.5, 1e3), Math.abs(bowl) - 1.6, 2);
     d = smoothMin(d, ellipsoid(u, v, w, 12.4, -20, -2, 8.4, 9.6, 4.2), 7);
-    d = joinTube(d, antihelix, u, v, w - 0.2, 4.2);
-    d = joinTube(d, crus, u, v, w - 0.2, 4.2);
+    d = joinTube(d, antihelix, u, v, w - 0.4, 3.2);
+    d = joinTube(d, crus, u, v, w - 0.3, 3.4);
     d = smoothMax(d, -ellipsoid(u, v, w, 13.5, -2.5, 4.2, 8.6, 10.5, 8.6), 4);
     d = smoothMin(d, ellipsoid(u, v, w, 14, -2.5, -6.8, 16.5, 18.5, 5.4), 2.6);
     d = smoothMax(d, -ellipsoid(u, v, w, 11.8, -3, 3.4, 6.8, 8.4, 6.8), 4);
-    d = joinTube(d, helix, u, v, w, 2.8);
-    d = smoothMin(d, ellipsoid(u, v, w, 3.8, -4, 3, 3.2, 5.4, 3.8), 3);
-    d = smoothMin(d, ellipsoid(u, v, w, 13.4, -14.6, 1, 4.6, 3.2, 2.8), 5);
+    d = joinTube(d, helix, u, v, w - 0.3, 2.2);
+    d = smoothMin(d, ellipsoid(u, v, w, 3.9, -3.6, 3.4, 3.2, 5, 4), 2.6);
+    d = smoothMin(d, ellipsoid(u, v, w, 13.4, -14.2, 1.6, 4.2, 3, 3), 4);
     return d;
   };
   const toLocal = (ax: number, y: number, z: number): [number, number, number] => {

@@ -29,9 +29,9 @@ function openTo(opening: LidOpening, x: number, y: number): number {
   const over = Math.max(0, y - opening.lower(dx));
   const corner = Math.max(0, Math.min(x - opening.inner, opening.outer - x));
   const shade =
-    (1 - 0.78 * Math.exp(-under / 1.5)) *
-    (1 - 0.45 * Math.exp(-over / 0.8)) *
-    (1 - 0.55 * Math.exp(-corner / 2.6));
+    (1 - 0.78 * Math.exp(-under / 2)) *
+    (1 - 0.5 * Math.exp(-over / 1)) *
+    (1 - 0.6 * Math.exp(-corner / 3.2));
   return clamp(shade, 0.05, 1);
 }
 

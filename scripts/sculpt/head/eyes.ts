@@ -44,11 +44,11 @@ export function lidOpening(shape: HeadShape): LidOpening {
     [inner, -2.2],
     [-12.8, -3],
     [-9, -4.2],
-    [-4, mix(-5, -5.2, f)],
-    [1.5, mix(-5.3, -5.6, f)],
-    [6, mix(-4.8, -5.1, f)],
-    [10, -3.4],
-    [12.8, -1.2],
+    [-4, mix(-4.8, -4.9, f)],
+    [1.5, mix(-5, -5.2, f)],
+    [6, mix(-4.5, -4.7, f)],
+    [10, -3.1],
+    [12.8, -1],
     [outer, mix(0.5, 0.9, f)],
   ]);
   return {
@@ -89,8 +89,9 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     let d = smoothMax(d0, -ellipsoid(ex, y, z, 2.5, -1, 12.5, 18.6, 13, 17.8), 15);
     // The hollow beside the nose's root, up to where the nose is narrowest.
     d = smoothMax(d, -ellipsoid(ex, y, z, -15, 1.5, 14.5, 8.5, 12.5, 14.6), 9);
-    // Over it the brow's inner end runs softly down to the nose.
-    d = smoothMin(d, ellipsoid(ax, y, z, 12, 23, -3, 9, 5.5, 11), 14);
+    // Over it the brow's inner end runs softly down to the nose: a steep step there shades like a frown.
+    d = smoothMin(d, ellipsoid(ax, y, z, 12, 23, -3, 9, 5.5, 11), mix(12, 9, f));
+    d -= mix(2.6, 3, f) * bell(ax - 17.5, 5.5) * bell(y - 11, 4.5) * bell(z - 5, 14);
     const near = ex * ex + y * y + (z + 12) * (z + 12);
     if (near > 1700) return d;
     // The outer corner lies farther back than the ball alone would put it.
@@ -105,7 +106,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     // Crease over the upper lid.
     const dx = clamp(ex, opening.inner, opening.outer);
     const reach = step(-15, -7, ex) * step(18, 8, ex) * step(-14, -7, z);
-    d += mix(1, 1.2, f) * bell(y - opening.upper(dx) - creaseAt, 1) * reach;
+    d += mix(0.9, 1, f) * bell(y - opening.upper(dx) - creaseAt, 1.25) * reach;
     // Hollow under the lower lid, very slight.
     d += 0.35 * bell(y - opening.lower(dx) + 5.5, 1.6) * step(-15, -8, ex) * step(16, 9, ex);
     return d;

@@ -18,17 +18,17 @@ export function brow(shape: HeadShape): Brow {
   const inner = mix(10.5, 12.5, f);
   const outer = mix(56.5, 54.5, f);
   const middle = curve([
-    [inner, mix(18.6, 19.8, f)],
-    [18, mix(19.8, 20.6, f)],
-    [28, mix(21.6, 22.8, f)],
-    [37, mix(22.4, 24.2, f)],
-    [45, mix(20.6, 22.4, f)],
-    [outer, mix(14.2, 16, f)],
+    [inner, mix(20.6, 21.8, f)],
+    [18, mix(21.6, 22.8, f)],
+    [28, mix(23, 24.6, f)],
+    [37, mix(23.6, 25.6, f)],
+    [45, mix(22.2, 24.2, f)],
+    [outer, mix(16.6, 18.4, f)],
   ]);
   const full = mix(4, 2.8, f);
   const halfWidth = curve([
-    [inner, full * 0.5],
-    [17, full],
+    [inner, full * 0.45],
+    [19, full * 0.9],
     [30, full * 0.9],
     [42, full * 0.6],
     [outer, 0.5],

@@ -27,12 +27,12 @@ export function mouth(shape: HeadShape): Mouth {
   const line = curve([
     [0, -61.9 + low],
     [3.5, -61.6 + low],
-    [8, -61.3 + low],
+    [8, -61.4 + low],
     [14, -61.6 + low],
-    [20, -61.5 + low],
-    [26, -61 + low],
+    [20, -61.2 + low],
+    [26, -60.4 + low],
   ]);
-  const [upperHeight, lowerHeight] = [mix(0.92, 1.2, f), mix(0.98, 1.14, f)];
+  const [upperHeight, lowerHeight] = [mix(1, 1.24, f), mix(1.08, 1.22, f)];
   const upperRed = curve([
     [0, 7],
     [3.4, 8],
@@ -78,7 +78,7 @@ export function mouth(shape: HeadShape): Mouth {
     // The parting: a rounded furrow wide enough for the net to resolve.
     h -= mix(0.9, 1.15, middle) * bell(q, mix(1, 0.85, middle)) * step(27, 17, ax);
     // The corner tucks in a little.
-    h -= 0.8 * bell(Math.hypot(ax - 27.6, (y - line(26)) * 0.8), 3.6);
+    h -= 0.7 * bell(Math.hypot(ax - 28, (y - line(26)) * 0.8), 4.2);
     return h;
   };
   const red = (ax: number, y: number): number => {

@@ -23,8 +23,8 @@ export function nostril(shape: HeadShape): Field {
   const [cos, sin] = [Math.cos(0.38), Math.sin(0.38)];
   return (ax, y, z) => {
     const nx = ax - middle;
-    const nz = z - 17.6;
-    return ellipsoid(nx * cos + nz * sin, y - up, nz * cos - nx * sin, 0, -34.2, 0, 2.6, 5.4, 4.8);
+    const nz = z - 16.8;
+    return ellipsoid(nx * cos + nz * sin, y - up, nz * cos - nx * sin, 0, -34.8, 0, 2.9, 5, 5.2);
   };
 }
 
@@ -43,15 +43,16 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
     [0, -20 + up, mix(23.6, 22.4, f), mix(6.4, 5.7, f)],
   ]);
   const wing = tube([
-    [12.2 * wide, -35.2, 8.5, 4.4],
-    [13.4 * wide, -32.9, 13.6, 4.9],
-    [10.8 * wide, -31.2, 19.8, 4.6],
-    [5.5 * wide, -29.4, 25, 4.6],
+    [12.8 * wide, -35.4, 8, 4.2],
+    [14 * wide, -32.6, 13.2, 5.1],
+    [11.6 * wide, -30.8, 19.4, 4.9],
+    [6.2 * wide, -29.8, 24.4, 4.6],
   ]);
   const groove = tube([
-    [19.5, -34.5, 8, 1],
-    [17.6, -27.8, 10.5, 1],
-    [12.4, -24.4, 17.5, 1],
+    [19.6, -36, 7, 1],
+    [19.4, -30.5, 9.5, 1],
+    [16.2, -26, 13.5, 1],
+    [11.6, -24, 19, 1],
     [8.6, -24, 23.5, 1],
   ]);
   const hollow = nostril(shape);
@@ -70,13 +71,13 @@ export function nose(shape: HeadShape): (d: number, x: number, y: number, z: num
       ellipsoid(ax, yl, z, 0, -26.2, tipZ, mix(8.6, 7.7, f), mix(7.8, 7.2, f), 9.4),
       8,
     );
-    n = joinTube(n, wing, ax, yl, z, 8);
+    n = joinTube(n, wing, ax, yl, z, 6);
     // Below the tip: the lobule and the slim bridge between the nostrils.
     n = smoothMin(n, capsule(x, yl, z, [0, -32.4, tipZ + 1.4, 4], [0, -35.2, 18, 3.3]), 6);
     n = smoothMin(n, ellipsoid(ax, yl, z, 0, -34.8, 13.8, 5, 4.2, 8), 5);
     // The bridge runs softly into the cheek, the wing less so.
-    let d = smoothMin(d0, n, 7 + 7 * bell(y + 12, 9));
-    d += 0.25 * bell(groove.distance(ax, yl, z), 2.8);
+    let d = smoothMin(d0, n, 4.5 + 9.5 * bell(y + 12, 10));
+    d += 0.45 * bell(groove.distance(ax, yl, z), 2.2);
     return smoothMax(d, -hollow(ax, y, z), 2);
   };
 }

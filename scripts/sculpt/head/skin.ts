@@ -55,7 +55,7 @@ function philtrum(ax: number, y: number): number {
   const t = (-38 - y) / 17;
   const half = 2.2 + 2.6 * t;
   const fade = Math.sin(Math.PI * Math.min(1, Math.max(0, t))) ** 0.8;
-  const groove = Math.exp(-((ax / (half * 0.7)) ** 2));
-  const ridge = Math.exp(-(((ax - half - 0.9) / 2.2) ** 2));
-  return fade * (0.75 * groove - 0.45 * ridge);
+  const groove = Math.exp(-((ax / (half * 0.8)) ** 2));
+  const ridge = Math.exp(-(((ax - half - 1.4) / 3.2) ** 2));
+  return fade * (0.55 * groove - 0.25 * ridge);
 }

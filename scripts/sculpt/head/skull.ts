@@ -34,9 +34,9 @@ export function skull(shape: HeadShape): Field {
     // From beyond the midline, so that no end shows between the brows.
     [-7, 24, 6.2 - back, mix(5.8, 4.8, f)],
     [3, 24, 6.4 - back, mix(5.8, 4.8, f)],
-    [14, 24, 4.8 - back, mix(6.2, 5, f)],
-    [27, 25, 0.8 - 0.7 * back, mix(6.4, 5.2, f)],
-    [38, 23, -6.5, mix(6, 5.4, f)],
+    [14, mix(24.6, 25.5, f), mix(4.6, 2.4, f), mix(6, 4.4, f)],
+    [27, mix(25.6, 26.4, f), mix(0.6, -1, f), mix(6.2, 4.8, f)],
+    [38, mix(23.6, 24.4, f), -6.5, mix(6, 5.2, f)],
     [45.3, 12.5, -17, mix(5, 4, f)],
     [48, -2, -24, mix(4, 2.6, f)],
   ]);
