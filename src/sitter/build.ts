@@ -93,6 +93,7 @@ export function buildSitter(
       ...(mesh.coarse && { coarse: mesh.coarse }),
       regions: mesh.regions,
       ...strandsOf(mesh),
+      ...(mesh.substance === 'skin' && { sculpted: mesh.positions }),
     };
   });
   if (posed.seat) pressOnSeat(sculpture, posed.seat, meshes);

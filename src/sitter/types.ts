@@ -151,6 +151,8 @@ export interface SitterMesh {
   readonly regions: Uint8Array;
   /** Hair: number of the hair and share of hairs missing; two bytes a vertex. */
   readonly strands?: Uint8Array;
+  /** Skin: xyz as sculpted, metres, whatever the pose: where its pores are. */
+  readonly sculpted?: Float32Array;
 }
 
 export const STANCES = ['standing', 'seated'] as const;

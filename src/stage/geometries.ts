@@ -19,8 +19,10 @@ export function meshGeometry(mesh: SitterMesh): BufferGeometry {
   geometry.setAttribute('color', new BufferAttribute(mesh.colours, 3, true));
   geometry.setAttribute('openness', new BufferAttribute(mesh.openness, 1, true));
   if (mesh.strands) geometry.setAttribute('strands', new BufferAttribute(mesh.strands, 2, true));
-  if (mesh.substance === 'skin')
+  if (mesh.substance === 'skin') {
     geometry.setAttribute('bend', new BufferAttribute(bends(mesh), 1, true));
+    geometry.setAttribute('sculpted', new BufferAttribute(mesh.sculpted ?? mesh.positions, 3));
+  }
   if (mesh.substance === 'eye')
     for (const [name, values] of Object.entries(eyeAttributes(mesh)))
       geometry.setAttribute(name, new BufferAttribute(values, 3));

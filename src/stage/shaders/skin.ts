@@ -15,15 +15,17 @@ export const SHARPEST_BEND = 0.25;
 export const skin: SurfaceText = {
   vertexPars: /* glsl */ `
 attribute float bend;
+attribute vec3 sculpted;
 varying float vBend;
 varying vec3 vPlace;
 `,
   vertexMain: /* glsl */ `
 vBend = bend;
-vPlace = ( modelMatrix * vec4( transformed, 1.0 ) ).xyz * 1000.0;
+vPlace = 1000.0 * sculpted;
 `,
   pars: /* glsl */ `
 varying float vBend;
+// On the skin as sculpted, mm, so that its grain goes with it.
 varying vec3 vPlace;
 vec3 softness = vec3( 0.0 );
 vec3 poreNormal = vec3( 0.0, 0.0, 1.0 );
@@ -73,7 +75,14 @@ float footprint = max( length( dFdx( vPlace ) ), length( dFdy( vPlace ) ) );
 float seen = 1.0 - smoothstep( 0.18, 0.5, footprint );
 if ( seen > 0.0 ) {
 	vec3 rough = grain( vPlace / 0.62 ).yzw * 0.75 + grain( vPlace / 1.5 + 17.0 ).yzw * 0.4;
-	vec3 lean = mat3( viewMatrix ) * rough;
+	// The slope on the skin as it is posed: on screen both change alike (Mikkelsen 2010).
+	vec3 acrossX = - 1000.0 * dFdx( vViewPosition );
+	vec3 acrossY = - 1000.0 * dFdy( vViewPosition );
+	vec3 riseX = cross( acrossY, normal );
+	vec3 riseY = cross( normal, acrossX );
+	float area = dot( acrossX, riseX );
+	vec3 lean = ( dot( rough, dFdx( vPlace ) ) * riseX + dot( rough, dFdy( vPlace ) ) * riseY )
+		/ ( area < 0.0 ? min( area, - 1e-6 ) : max( area, 1e-6 ) );
 	poreNormal = normalize( normal - 0.055 * seen * ( lean - normal * dot( lean, normal ) ) );
 } else poreNormal = normal;
 `,
