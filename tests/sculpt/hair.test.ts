@@ -76,9 +76,13 @@ describe('locks', () => {
     expect(deepest).toBeGreaterThan(-0.6);
   });
 
-  it('are the same on a second run', () => {
-    expect(female.cropped.locks()).toEqual(hairStyles(SHAPES.female).cropped.locks());
-  });
+  it(
+    'are the same on a second run',
+    () => {
+      expect(female.cropped.locks()).toEqual(hairStyles(SHAPES.female).cropped.locks());
+    },
+    SECONDS,
+  );
 
   const worn = beards(SHAPES.male);
   it.each(BEARDS.filter((name) => name !== 'none'))(
