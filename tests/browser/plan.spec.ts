@@ -2,22 +2,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import { demoSession } from '../../src/session/demo';
 import type { Session } from '../../src/session/types';
-import { type App, expect, test } from './fixture';
+import { type App, answered, expect, openPlan, test } from './plan-page';
 
 const LENS_70_300 = '70–300 mm f/4–5.6 zoom';
-
-/** The plan's page with a session, once its answer is there. */
-async function plan(app: App, session: Session = demoSession()): Promise<void> {
-  await app.page.goto('?test=landmarks#plan');
-  await app.page.locator('main.plan').waitFor();
-  await app.page.waitForFunction(() => window.standpoint?.stage);
-  await app.page.evaluate((next) => window.standpoint?.store.open(next, 'Test'), session);
-  await answered(app);
-}
-
-/** The answer belongs to what is asked now. */
-const answered = (app: App): Promise<void> =>
-  expect(app.page.locator('main.plan')).toHaveAttribute('aria-busy', 'false', { timeout: 60_000 });
 
 const framing = (app: App, name: string) =>
   app.page.getByRole('region', { name, exact: true }).locator('.works-row');
@@ -28,7 +15,7 @@ const row = (app: App, name: string, lens: string) =>
 test('a chosen result hangs in the picture, and Compare, rail and readings follow; undo takes it back', async ({
   fresh: app,
 }) => {
-  await plan(app);
+  await openPlan(app);
   const headshot = row(app, 'Headshot', LENS_70_300);
   await expect(headshot).toContainText('Nearer, the nose gains more than 8 %');
   await headshot.getByRole('button').first().click();
@@ -48,7 +35,7 @@ test('a chosen result hangs in the picture, and Compare, rail and readings follo
 test('from an empty kit to the printed card', async ({ fresh: app }) => {
   const demo = demoSession();
   const [kit] = demo.kits;
-  await plan(app, { ...demo, kits: [{ ...kit, lenses: [] }] });
+  await openPlan(app, { ...demo, kits: [{ ...kit, lenses: [] }] });
   await expect(app.page.getByText('The kit holds no lens yet.')).toBeVisible();
   await app.press('Kit');
   await app.choose('a lens of a usual class', '85 mm f/1.8');
@@ -69,7 +56,7 @@ test('from an empty kit to the printed card', async ({ fresh: app }) => {
 });
 
 test('a lens typed by its figures, and one measured with a tape', async ({ fresh: app }) => {
-  await plan(app);
+  await openPlan(app);
   await app.press('Kit');
   await app.press('type a lens by its figures');
   const field = (name: RegExp) => app.slip().getByRole('textbox', { name });
@@ -103,7 +90,7 @@ test('a lens typed by its figures, and one measured with a tape', async ({ fresh
 test('what stands in the drawing from above is dragged and moved by keys, as one step each', async ({
   fresh: app,
 }) => {
-  await plan(app);
+  await openPlan(app);
   const above = app.page.getByRole('region', { name: 'From above' });
   const camera = above.getByRole('slider', { name: 'Standpoint B' });
   const before = (await app.session()).pictures[1]?.standpoint ?? 0;
@@ -137,7 +124,7 @@ test('a room too small for everything names what is in the way and what would do
 }) => {
   const demo = demoSession();
   const room = { ...demo.room, length: 2, width: 1.6, sitterBefore: 0.6, obstacles: [] };
-  await plan(app, { ...demo, room });
+  await openPlan(app, { ...demo, room });
   const rows = app.page.locator('.works-row');
   await expect(rows.filter({ has: app.page.locator('.works-yes') })).toHaveCount(0);
   await expect(rows.filter({ hasText: 'Would work:' }).first()).toBeVisible();
@@ -162,7 +149,7 @@ test('a group of 30 is answered', async ({ fresh: app }) => {
     cameraHeight: 0,
     of: 'group',
   } as const;
-  await plan(app, {
+  await openPlan(app, {
     ...demo,
     room: {
       ...demo.room,
@@ -196,7 +183,7 @@ test('a group of 30 is answered', async ({ fresh: app }) => {
 test('hostile numbers are refused where they are typed, and change nothing', async ({
   fresh: app,
 }) => {
-  await plan(app);
+  await openPlan(app);
   const before = await app.session();
   for (const label of ['Length of the room', 'Width of the backdrop', 'Height of the ceiling']) {
     for (const text of ['-3', '1e99', 'NaN', '2,4o m', '0', '∞', '']) {
@@ -225,7 +212,7 @@ for (const [width, height] of [
     fresh: app,
   }) => {
     await app.page.setViewportSize({ width, height });
-    await plan(app);
+    await openPlan(app);
     await app.press('Kit');
     await app.press('Cards for the day');
     await app.page.getByRole('article').first().waitFor();

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { PlanRequest, Remedy, Verdict } from '../../plan/types';
 import { hangPlanned } from '../../session/actions/plan-page';
@@ -10,8 +11,9 @@ import { applies, applyRemedy } from './applyRemedy';
 import type { Planned } from './plan.worker';
 import { remedyWords, showIn, verdictWords } from './told';
 
-/** So many ways out are offered at once. */
-const OFFERED = 3;
+/** So many ways out are offered, the first of them at once and the others when asked for. */
+const OFFERED = 6;
+const FIRST = 2;
 
 function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: PlanRequest }) {
   const { session, act } = useWorkbench();
@@ -27,7 +29,9 @@ function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: Pl
   const chosen = hung?.wanted === verdict.wanted && hung.camera === verdict.camera;
   const setting = verdict.recommended;
   const letter = session.plan.picture;
+  const [open, setOpen] = useState(false);
   const offered = props.remedies.slice(0, OFFERED);
+  const shown = open ? offered : offered.slice(0, FIRST);
   const name = bodies > 1 ? said.lensOn(lensName, bodyName) : lensName;
   return (
     <li className={`works-row ${chosen ? `chosen ${LINES[letter].css}` : ''}`}>
@@ -50,7 +54,7 @@ function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: Pl
           <>
             {' '}
             <b>{said.wouldWorkLead}</b>{' '}
-            {offered.map((remedy, i) => (
+            {shown.map((remedy, i) => (
               <span key={JSON.stringify(remedy.change)}>
                 {i > 0 && said.orElse}
                 {applies(remedy.change) ? (
@@ -62,6 +66,14 @@ function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: Pl
                 )}
               </span>
             ))}
+            {offered.length > FIRST && (
+              <>
+                {' '}
+                <Do aria-expanded={open} onPress={() => setOpen(!open)}>
+                  {open ? said.fewerWays : said.moreWays(offered.length - FIRST)}
+                </Do>
+              </>
+            )}
           </>
         )}
       </p>

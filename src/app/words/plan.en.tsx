@@ -158,6 +158,8 @@ export const plan = {
   lensOn: (lens: string, body: string) => `${lens} on ${body}`,
   hangIn: (letter: string) => `Hang it in ${letter}.`,
   orElse: '; or ',
+  moreWays: (more: number) => `${more} more`,
+  fewerWays: 'fewer',
   remedy: (change: string, span: string) => `${change} (${span})`,
   setting: (v: { lens: string; mark: string; isZoom: boolean; aperture: string; height: string }) =>
     `${v.lens}${v.isZoom ? ` at ${v.mark}` : ''}, ${v.aperture}, lens ${v.height} high`,
