@@ -1,12 +1,31 @@
-/** How a named framing holds a group: its lower edge under the front row, and where the eyes then sit. Metres. */
+/** Where a session's group stands, and how a named framing holds it: the lower edge, and where the eyes sit. Metres. */
 import { dimensionsOf, frameHeightOf } from '../models/framing';
 import type { FramingModel, Models } from '../models/types';
 import type { Vec3 } from '../optics/types';
 import { type MemberPlace, USUAL_GROUP } from '../plan/group';
 import { known } from './known';
 import { clamp, LIMITS } from './limits';
-import type { Gathered } from './plan-people';
-import type { Group } from './types';
+import { type Gathered, gathered } from './plan-people';
+import type { Group, Session } from './types';
+
+/** From the camera of the picture that results are hung in to the eye plane, along the level axis. */
+export function hungDepth({ plan, pictures }: Pick<Session, 'plan' | 'pictures'>): number {
+  const hung = pictures.find(({ letter }) => letter === plan.picture) ?? pictures[0];
+  if (!hung) return 1;
+  const { standpoint, cameraHeight } = hung;
+  return Math.sqrt(Math.max(0, standpoint ** 2 - cameraHeight ** 2)) || standpoint;
+}
+
+/** The session's group, a curved one bent about the picture that results are hung in; null without one. */
+export function gatheredGroup(
+  session: Pick<Session, 'plan' | 'pictures'>,
+  models: Models,
+): Gathered | null {
+  const { group } = session.plan;
+  if (group === null) return null;
+  const depth = hungDepth(session);
+  return gathered(group, depth, models) ?? gathered({ ...group, curve: 'straight' }, depth, models);
+}
 
 /** The edges of one sitter's picture, from the eyes of somebody who stands. */
 interface Edges {
@@ -34,11 +53,11 @@ const frontOf = ({ places }: Gathered): MemberPlace[] =>
  */
 export function downTo(
   group: Group,
-  gathered: Gathered,
+  together: Gathered,
   framing: FramingModel,
   models: Models,
 ): readonly Vec3[] {
-  return frontOf(gathered).map((place) => {
+  return frontOf(together).map((place) => {
     const { member, eyes } = place;
     const { below } = edgesOf(group, place, framing, models);
     const feet =
@@ -54,17 +73,17 @@ export function downTo(
  */
 export function groupEyesAt(
   group: Group,
-  gathered: Gathered,
+  together: Gathered,
   framing: FramingModel,
   models: Models,
 ): number {
-  const { members } = gathered.places;
+  const { members } = together.places;
   const room = Math.max(
-    ...frontOf(gathered).map(
+    ...frontOf(together).map(
       (place) => edgesOf(group, place, framing, models).above - place.member.crown,
     ),
   );
   const top = Math.max(...members.map(({ eyes, member }) => eyes[1] + member.crown)) + room;
-  const bottom = Math.max(...downTo(group, gathered, framing, models).map(([, y]) => -y));
+  const bottom = Math.max(...downTo(group, together, framing, models).map(([, y]) => -y));
   return clamp(Math.round((100 * top) / (top + bottom)) / 100, LIMITS.eyesAt);
 }

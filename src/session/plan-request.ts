@@ -6,12 +6,12 @@ import { planRoom } from '../plan/room';
 import type { PlanPerson, PlanRequest, Wanted } from '../plan/types';
 import { wantedCompany } from './company';
 import { usualFrameHeight } from './framed';
-import { downTo } from './group-frame';
+import { downTo, gatheredGroup, hungDepth } from './group-frame';
 import { bodyOf, kitOf } from './kit';
 import { known } from './known';
 import { personOf } from './person';
 import { cameraId, planCameras } from './plan-camera';
-import { type Gathered, gathered, movedTo, standing } from './plan-people';
+import { type Gathered, movedTo, standing } from './plan-people';
 import type { Group, PlanWanted, Session } from './types';
 
 const CENTIMETRE = 0.01;
@@ -20,25 +20,6 @@ interface Cast {
   readonly people: readonly [PlanPerson, ...PlanPerson[]];
   /** The first person's eyes above the floor. */
   readonly eyes: number;
-}
-
-/** From the camera of the picture that results are hung in to the eye plane, along the level axis. */
-export function hungDepth({ plan, pictures }: Pick<Session, 'plan' | 'pictures'>): number {
-  const hung = pictures.find(({ letter }) => letter === plan.picture) ?? pictures[0];
-  if (!hung) return 1;
-  const { standpoint, cameraHeight } = hung;
-  return Math.sqrt(Math.max(0, standpoint ** 2 - cameraHeight ** 2)) || standpoint;
-}
-
-/** The session's group, a curved one bent about the picture that results are hung in; null without one. */
-export function gatheredGroup(
-  session: Pick<Session, 'plan' | 'pictures'>,
-  models: Models,
-): Gathered | null {
-  const { group } = session.plan;
-  if (group === null) return null;
-  const depth = hungDepth(session);
-  return gathered(group, depth, models) ?? gathered({ ...group, curve: 'straight' }, depth, models);
 }
 
 /** Who of the session's people is in a wanted picture. Without a second person the first one is. */
