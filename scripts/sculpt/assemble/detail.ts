@@ -17,7 +17,7 @@ export const FULL_DETAIL: Detail = {
     hair: 9_000,
     beard: 4_000,
     top: 13_000,
-    outer: 13_000,
+    outer: 22_000,
     dress: 14_000,
     hands: 10_000,
   },

@@ -61,18 +61,18 @@ function tailored(f: Figure): BodyPart {
     substance: 'outer',
     field: jacket(f),
     grid: {
-      x: mirroredAxis(f.mm.bideltoid_breadth / 2 + 90, cells(4.8, 2.6, [[0, 130]])),
+      x: mirroredAxis(f.mm.bideltoid_breadth / 2 + 90, cells(4.8, 2.1, [[0, 122]])),
       y: axis(
         Math.min(hem, cuff) - 20,
         notch + 130,
-        cells(4.8, 2.5, [
+        cells(4.8, 2.2, [
           [notch - 95, 180],
           [hem, 6],
           [cuff + 20, 8],
           [pocketHeight(f), 32],
         ]),
       ),
-      z: axis(-290, 85, cells(4.8, 2.6, [[-60, 120]])),
+      z: axis(-290, 85, cells(4.8, 2.6, [[-70, 120]])),
     },
   };
 }

@@ -1,11 +1,11 @@
 import { bell, curve, type Field, mix, smoothMax, smoothMin, softAbs, step } from '../field';
 import { neckAndShoulders } from '../head/neck';
 import { SHAPES } from '../head/shape';
-import { sleeveFolds } from './drape';
+import { bodyFolds, sleeveFolds } from './drape';
 import { fallThrough, type Level } from './fall';
 import type { Figure } from './figure';
 import { sleeve } from './limbs';
-import { crest } from './neckline';
+import { crest, SLOPE } from './neckline';
 import { cuffEnd, sleeveSeam, underNeck } from './top';
 import { trunk } from './trunk';
 
@@ -16,7 +16,10 @@ const PLUG = 4;
 /** Sleeve shorter than the top's, so that its cuff shows, mm. */
 const CUFF = 14;
 /** Height of lapels and collar over the jacket's front, mm. */
-const LAPEL = 3.6;
+const LAPEL = 3.8;
+
+/** How deep the jacket's folds are over the top's: its cloth is lined and stiff. */
+const STIFF = 0.55;
 
 /** A pocket's flap: middle from the midline, half its length and depth, its slant and height, mm. */
 const FLAP = { at: 118, half: 62, deep: 24, slant: 0.07, height: 2.6 } as const;
@@ -72,38 +75,69 @@ function hang(f: Figure): Field {
   return fallThrough(f, table, 2.5);
 }
 
-/** Heights and half breadths of the open front, and where its collar and lapels lie, mm. */
+/** The upper button's distance to the lower one, mm. */
+const BUTTONS_APART = 100;
+/** Radius of a button and of the dish in it, its height and the dish's depth, mm. */
+const BUTTON = { radius: 9.5, dish: 6, height: 3.2, deep: 1 } as const;
+/** How far a closed front passes its middle, mm. */
+const CLOSED = -6;
+/** How far the collar rises above the seventh vertebra behind, and over the shoulders' crest beside, mm. */
+const RISE = { behind: 10, beside: 13 } as const;
+
+/** Where the front opens and closes, and where its collar and lapels lie, mm. */
 interface Front {
-  /** Half breadth of the opening at a height. */
+  /** Half breadth of the opening at a height; below 0 where the front is closed. */
   readonly gap: (y: number) => number;
+  /** Height of the collar's upper edge behind, at a distance from the midline. */
+  readonly nape: (ax: number) => number;
+  /** Shoulders' crest beside the neck, and its distance from the midline. */
   readonly crest: number;
   readonly half: number;
-  /** Where collar and lapel meet, and where the lapel ends. */
+  /** Where collar and lapel meet, and where the lapel ends: at the upper button. */
   readonly gorge: number;
   readonly end: number;
 }
 
 function frontOf(f: Figure): Front {
   const notch = f.suprasternale[1];
-  const half = f.by(72, 79);
+  const half = f.by(62, 70);
   const top = crest(underNeck(f), half, notch + 90);
-  const end = f.y(f.mm.waist_height_navel + f.by(92, 66));
+  const end = f.y(f.mm.waist_height_navel + f.by(70, 55));
+  const lower = end - BUTTONS_APART;
   const hem = f.y(jacketHem(f));
+  const side = top + RISE.beside;
+  const behind = f.cervicale[1] + RISE.behind;
   return {
     half,
     crest: top,
     gorge: notch - f.by(18, 14),
     end,
+    nape: (ax) => mix(behind, side, Math.min(1, (ax / half) ** 3)),
     gap: curve([
-      [hem - 10, 74],
-      [hem + 60, 52],
-      [mix(hem, end, 0.62), 36],
-      [end, 30],
-      [mix(end, notch, 0.5), 41],
-      [notch - 60, 54],
-      [notch - 10, 64],
+      [hem - 10, 54],
+      [hem + 30, 34],
+      [mix(hem, lower, 0.6), 13],
+      [lower - 14, 0],
+      [lower, CLOSED],
+      [end, CLOSED],
+      [end + 12, 0],
+      [mix(end, notch, 0.5), 0.45 * half],
+      [notch - 60, 0.72 * half],
+      [notch - 10, 0.88 * half],
       [top, half],
     ]),
+  };
+}
+
+/** Two buttons on the middle of the closed front, and the line where its edges meet: mm over the cloth. */
+function closure({ end, gap }: Front): Field {
+  return (x, y, z) => {
+    if (z < -60 || Math.abs(x) > 2 * BUTTON.radius) return 0;
+    const away = Math.min(Math.hypot(x, y - end + 4), Math.hypot(x, y - end + 4 + BUTTONS_APART));
+    const button =
+      BUTTON.height * step(BUTTON.radius + 1.3, BUTTON.radius - 1.3, away) -
+      BUTTON.deep * step(BUTTON.dish, BUTTON.dish - 3, away);
+    return button - 1.4 * bell(x, 1.8) * step(2, CLOSED, gap(y)) * step(9, 12, away);
   };
 }
 
@@ -113,7 +147,7 @@ function openFront(f: Figure, front: Front): Field {
   return (x, y, z) => {
     const ax = softAbs(x, 0.5);
     const inFront = y > front.crest ? front.half - ax : front.gap(y) - ax;
-    const atBack = Math.min(front.half - ax, y - front.crest + 0.36 * Math.max(0, ax - front.half));
+    const atBack = -smoothMax(ax - front.half, front.nape(ax) - y, 6);
     return mix(atBack, inFront, step(behind, behind + 26, z));
   };
 }
@@ -123,27 +157,35 @@ function lapels(f: Figure, front: Front): (ax: number, y: number, z: number, up:
   const wide = f.by(58, 66);
   const collarWide = f.by(44, 48);
   const notchAt = 0.46 * wide;
+  const { half } = front;
+  const level = front.nape(half);
+  // The collar lies round the neck: seen from behind its outer edge is an arc from shoulder to shoulder.
+  const round = (ax: number, y: number): number => {
+    const across = ax / (half + collarWide - 4);
+    const down = Math.max(0, level - SLOPE * Math.max(0, ax - half) - y) / collarWide;
+    return ((across ** 2.8 + down ** 2.8) ** (1 / 2.8) - 1) * collarWide;
+  };
   return (ax, y, z, up) => {
     const u = ax - front.gap(Math.min(y, front.crest));
     const beyond = Math.max(0, u - notchAt);
-    // Collar: a band round the neck that ends in a point; lapel: broad at the gorge, none at its end.
+    // In front the collar ends in a point; the lapel is broad at the gorge and ends at the button.
     const collarEnd = front.gorge + 0.24 * u + 0.42 * beyond - y;
-    const collar = Math.max(-up - collarWide, z > -105 ? collarEnd : -99);
+    const fore = step(-132, -98, z);
+    const collar = mix(round(ax, y), Math.max(-up - collarWide, collarEnd), fore);
     const share = (y - front.end) / (front.gorge - front.end);
     const lapel = Math.max(
       (u - wide * share * (1.12 - 0.12 * share)) * 0.94,
-      y - (front.gorge - 1.6 + 0.24 * u - 0.2 * beyond),
+      y - (front.gorge - 2 + 0.24 * u - 0.2 * beyond),
       front.end - y,
       -80 - z,
     );
-    const raised = Math.max(step(1.6, -1.6, collar), step(1.6, -1.6, lapel));
-    const seam = bell(collarEnd + 0.8, 1.3) * step(-2, 4, u) * step(notchAt + 4, notchAt, u);
-    const shade = bell(Math.min(collar, lapel) - 2.6, 1.5);
-    return LAPEL * raised - 0.9 * seam * step(-110, -90, z) - 0.8 * shade;
+    const raised = Math.max(step(2, -2, collar), step(2, -2, lapel));
+    const seam = bell(collarEnd + 0.8, 1.6) * step(-2, 4, u) * step(notchAt + 4, notchAt, u);
+    return LAPEL * raised - 1.1 * seam * step(-110, -90, z);
   };
 }
 
-/** An open tailored jacket with collar and lapels, worn over a top. */
+/** A tailored jacket with collar and lapels, buttoned, worn over a top. */
 export function jacket(f: Figure): Field {
   const body = trunk(f);
   const skin = underNeck(f);
@@ -151,18 +193,20 @@ export function jacket(f: Figure): Field {
   const drop = hang(f);
   const arm = sleeve(f, (share) => f.cloth + OVER + f.by(4.5, 6.5) * Math.min(1, 1.6 * share));
   const gathers = sleeveFolds(f);
+  const folds = bodyFolds(f);
   const seamWidth = sleeveSeam(f);
   const front = frontOf(f);
   const open = openFront(f, front);
   const relief = lapels(f, front);
   const flaps = pockets(f);
+  const buttons = closure(front);
   const { shoulder } = f.joints;
   const hem = f.y(jacketHem(f));
   const cuff = cuffEnd(f) + CUFF;
   const nearNeck = f.suprasternale[1] - 150;
   const inner = shoulder[0] - 96;
   const pit = shoulder[1] - 60;
-  const cap = f.suprasternale[1] + 70;
+  const cap = f.cervicale[1] + RISE.behind + 20;
   return (x, y, z) => {
     const ax = softAbs(x);
     const near = y > nearNeck;
@@ -182,9 +226,15 @@ export function jacket(f: Figure): Field {
       }
     }
     if (d > 30) return d;
+    if (Math.abs(d) < 12 && ax < shoulder[0])
+      d -= STIFF * folds(x, y, z) * step(70, 110, ax) * step(shoulder[0], shoulder[0] - 14, ax);
     const up = open(x, y, z);
     if (up > -140) d -= relief(ax, y, z, up);
-    if (Math.abs(d) < 14) d -= flaps(ax, y, z);
+    if (Math.abs(d) < 14) {
+      d -= flaps(ax, y, z) + buttons(x, y, z);
+      // The seam down the middle of the back.
+      d += 0.5 * bell(x, 2.2) * step(-150, -180, z);
+    }
     const deep = near ? Math.min(body(x, y, z), neck(x, y, z)) : bare;
     const plug = Math.max(deep + PLUG, y - cap);
     // The cloth's edge along the front is rounded, as a rolled lapel is.
