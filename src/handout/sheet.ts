@@ -17,6 +17,8 @@ export interface Sheet {
   readonly captions: readonly Box[];
 }
 
+/** Height of a caption in lines of its text, for two or three rows. */
+export const CAPTION_LINES = 4.6;
 export const LEAST_WIDTH = 320;
 export const GREATEST_WIDTH = 16384;
 
@@ -37,7 +39,7 @@ export function sheetFor(width: number, aspects: readonly number[], captioned: b
   const line = Math.round(2.1 * unit);
   const across = width - 2 * margin - (aspects.length - 1) * gap - 2 * aspects.length * mat;
   const height = Math.floor(across / aspects.reduce((sum, aspect) => sum + aspect, 0));
-  const captionHeight = captioned ? Math.round(4.6 * line) : 0;
+  const captionHeight = captioned ? Math.round(CAPTION_LINES * line) : 0;
   const pictures: Box[] = [];
   const captions: Box[] = [];
   let x = margin;

@@ -2,6 +2,7 @@
  * The side-by-side as one PNG, written band by band: each picture is rendered at its own final size by
  * the renderer handed in, laid on the sheet between mats, and its caption drawn below it.
  */
+import { drawCaption, MAT, type PrintedCaption, WALL } from './caption';
 import { type PngWriter, pngWriter } from './png';
 import { type Box, type Sheet, sheetFor } from './sheet';
 
@@ -13,13 +14,7 @@ export type RenderBands = (
   signal: AbortSignal,
 ) => AsyncIterable<Uint8Array>;
 
-export interface StillPicture {
-  readonly letter: string;
-  /** CSS colour and dash pattern (in caption lines) that tell the picture apart. */
-  readonly accent: string;
-  readonly dashes: readonly number[];
-  readonly title: string;
-  readonly details: readonly string[];
+export interface StillPicture extends PrintedCaption {
   /** Width over height. */
   readonly aspect: number;
   readonly render: RenderBands;
@@ -37,11 +32,6 @@ export interface StillRequest {
 }
 
 const BAND = 256;
-const WALL = [201, 201, 201, 255] as const;
-const MAT = [250, 250, 250, 255] as const;
-const PAPER = '#f3f3f3';
-const INK = '#1a1a1a';
-const INK_2 = '#414141';
 
 /**
  * Renders and encodes the sheet.
@@ -149,36 +139,4 @@ async function captionRows(
     drawCaption(pen, picture, sheet.captions[i] as Box, sheet.line, typeface);
   const image = pen.getImageData(0, 0, canvas.width, canvas.height).data;
   await png.write(new Uint8Array(image.buffer));
-}
-
-function drawCaption(
-  pen: OffscreenCanvasRenderingContext2D,
-  picture: StillPicture,
-  box: Box,
-  line: number,
-  typeface: string,
-) {
-  pen.fillStyle = PAPER;
-  pen.fillRect(box.x, box.y, box.width, box.height);
-  const mark = 0.22 * line;
-  pen.strokeStyle = picture.accent;
-  pen.lineWidth = mark;
-  pen.setLineDash(picture.dashes.map((dash) => dash * line));
-  pen.beginPath();
-  pen.moveTo(box.x + mark / 2, box.y);
-  pen.lineTo(box.x + mark / 2, box.y + box.height);
-  pen.stroke();
-  pen.textBaseline = 'middle';
-  pen.fillStyle = picture.accent;
-  pen.font = `500 ${2.1 * line}px ${typeface}`;
-  pen.fillText(picture.letter, box.x + 0.8 * line, box.y + box.height / 2);
-  const x = box.x + 1.5 * line + pen.measureText(picture.letter).width;
-  const room = box.x + box.width - 0.5 * line - x;
-  const rows = [picture.title, ...picture.details];
-  for (const [i, text] of rows.entries()) {
-    pen.fillStyle = i === 0 ? INK : INK_2;
-    pen.font = i === 0 ? `600 ${1.05 * line}px ${typeface}` : `400 ${0.82 * line}px ${typeface}`;
-    const y = box.y + box.height / 2 + (i - (rows.length - 1) / 2) * 1.3 * line;
-    pen.fillText(text, x, y, room);
-  }
 }

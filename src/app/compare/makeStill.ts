@@ -1,25 +1,17 @@
 /** From what Compare shows to the still that is saved. */
 import { type StillPicture, saveStill } from '../../handout/still';
-import { formatFNumber } from '../../readings/format';
-import type { Letter, Session } from '../../session/types';
+import type { Session } from '../../session/types';
 import type { StageHandle } from '../../stage';
 import { words } from '../words';
 import { captionWords } from './captions';
+import { fetchTypeface, printedCaption, TYPEFACE } from './printed';
 import type { Shown } from './shown';
 
-/** The light theme's accents and dash patterns (in caption lines): a still is read on white. */
-const PRINTED: Readonly<Record<Letter, { accent: string; dashes: readonly number[] }>> = {
-  A: { accent: '#85280f', dashes: [] },
-  B: { accent: '#17458a', dashes: [0.5, 0.3] },
-  C: { accent: '#285519', dashes: [0.15, 0.25] },
-  D: { accent: '#64308a', dashes: [0.65, 0.25, 0.15, 0.25] },
-};
 /**
  * The page answers only between tiles. Eight views of one this large take a software rasteriser some
  * seconds; larger ones would make Stop wait.
  */
 const TILE = 768;
-const TYPEFACE = '"Literata Variable", Georgia, serif';
 
 interface Request {
   readonly session: Session;
@@ -34,16 +26,8 @@ interface Request {
 function stillPicture(shown: Shown, session: Session, stage: StageHandle): StillPicture {
   const { camera } = shown.resolved;
   const sitters = shown.company;
-  const caption = captionWords(shown, session.units);
-  const { lens, frame } = words.compare;
   return {
-    letter: shown.letter,
-    ...PRINTED[shown.letter],
-    title: `${caption.distance} ${words.compare.fromEyes}`,
-    details: [
-      `${caption.who === null ? '' : `${caption.who}, `}${lens(caption.focal)}, ${frame(caption.frame)}, ${formatFNumber(shown.resolved.fNumber)}`,
-      ...(caption.angle ? [caption.angle] : []),
-    ],
+    ...printedCaption(shown, session),
     aspect: camera.sensor.width / camera.sensor.height,
     render: (width, height, bandHeight, signal) =>
       stage.renderPicture(camera, width, height, {
@@ -58,7 +42,7 @@ function stillPicture(shown: Shown, session: Session, stage: StageHandle): Still
 /** Renders the pictures side by side. The letters' typeface is fetched first. */
 export async function makeStill(request: Request): Promise<Blob> {
   const { session, pictures, stage, ...rest } = request;
-  await document.fonts.load(`500 40px ${TYPEFACE}`);
+  await fetchTypeface();
   const stillPictures = pictures.map((shown) => stillPicture(shown, session, stage));
   const list = stillPictures.map(
     ({ letter, title, details }) => `${letter}: ${title}, ${details[0]}.`,
