@@ -1,7 +1,6 @@
 /** The plan in a real browser: from an empty kit to the printed card, by hand, by keys, and with hostile input. */
 import AxeBuilder from '@axe-core/playwright';
 import { demoSession } from '../../src/session/demo';
-import type { Session } from '../../src/session/types';
 import { type App, answered, expect, openPlan, test } from './plan-page';
 
 const LENS_70_300 = '70–300 mm f/4–5.6 zoom';
