@@ -6,8 +6,8 @@ import type { Session } from './types';
 export const FILE_EXTENSION = '.standpoint.json';
 export const FILE_TYPE = 'application/json';
 
-/** A session is a few kilobytes; its notes may be longer. More than this is some other file. */
-export const LARGEST_FILE = 1_000_000;
+/** Characters. A session is a few kilobytes, and less than this with every text and list at its longest. */
+export const LARGEST_FILE = 4_000_000;
 
 export const encodeFile = (session: Session): string =>
   `${JSON.stringify(envelope(session), null, 2)}\n`;
@@ -27,7 +27,7 @@ function brokenLine(text: string, message: string): number | null {
 /** A file's text (or a link's) back to a session. A fault names the line or the field. */
 export function decodeText(text: string, carrier: Carrier, models: Models): Decoded {
   if (text.length > LARGEST_FILE) {
-    return failed('too-large', `This ${carrier} is too large to be a session (over 1 MB).`);
+    return failed('too-large', `This ${carrier} is too large to be a session.`);
   }
   let value: unknown;
   try {

@@ -17,7 +17,7 @@ const view = v.variant('by', [
 
 const personId = v.picklist(PERSON_IDS);
 
-const picture = v.strictObject({
+export const picture = v.strictObject({
   letter,
   of: v.pipe(
     v.tupleWithRest([personId], personId),
@@ -31,7 +31,7 @@ const picture = v.strictObject({
   lens: v.nullable(id),
 });
 
-const lamp = v.strictObject({
+export const lamp = v.strictObject({
   azimuth: number,
   elevation: number,
   strength: number,
@@ -39,9 +39,9 @@ const lamp = v.strictObject({
   size: positive,
 });
 
-const colour = v.exactOptional(v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)));
+const colour = v.exactOptional(v.pipe(v.string(), v.regex(/^#[0-9a-fA-F]{6}$/)));
 
-const person = v.strictObject({
+export const person = v.strictObject({
   id: personId,
   model: id,
   changes: v.strictObject(

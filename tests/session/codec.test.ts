@@ -14,37 +14,10 @@ import { decodeLink, encodeLink, isLink, LONGEST_LINK } from '../../src/session/
 import { checkMigrations, MIGRATIONS, type Migration, migrate } from '../../src/session/migrate';
 import { SESSION_VERSION, type Session } from '../../src/session/types';
 import { context, models } from './fixtures';
+import { rich } from './rich';
+import { replaced } from './spoil';
 
 const demo = demoSession();
-
-/** A session with something of everything in it. */
-const rich: Session = [
-  (session: Session) => actions.setKept.edit(session, { to: 'lens' }, context),
-  (session: Session) => actions.addPicture.edit(session, {}, context),
-  (session: Session) => actions.cutFromLens.edit(session, { letter: 'B', focal: 0.05 }, context),
-  (session: Session) => actions.addPerson.edit(session, { model: 'adult-man' }, context),
-  (session: Session) => actions.setCompany.edit(session, { letter: 'C', of: ['2', '1'] }, context),
-  (session: Session) =>
-    actions.setLooks.edit(
-      session,
-      { looks: { glasses: true, colours: { hair: '#101010' } } },
-      context,
-    ),
-  (session: Session) =>
-    actions.setGaze.edit(session, { person: '2', to: { yaw: 0.2, pitch: 0 } }, context),
-  (session: Session) => actions.setPose.edit(session, { arms: 'lap', lean: 0.1 }, context),
-  (session: Session) =>
-    actions.setDimension.edit(session, { dimension: 'nose_breadth', to: 40 }, context),
-  (session: Session) =>
-    actions.setNotes.edit(session, { to: 'Grüße an alle: “f/4”, 两米 \u{1F3AD}\n' }, context),
-  (session: Session) => handout.keepComparison.edit(session, { name: 'Near and far' }, context),
-  (session: Session) =>
-    handout.setAuthor.edit(session, { name: 'The village hall’s photographer' }, context),
-  (session: Session) =>
-    handout.addPage.edit(session, { kind: 'client', comparison: 'comparison-1' }, context),
-  (session: Session) =>
-    handout.setPageWords.edit(session, { id: 'page-3', place: 'title', to: 'Why' }, context),
-].reduce((session, edit) => edit(session), demo);
 
 const fragmentOf = (session: Session): string => {
   const linked = encodeLink(session);
@@ -58,18 +31,9 @@ const packed = (text: string): string =>
     .replaceAll('/', '_')
     .replaceAll('=', '')}`;
 
-/** The session with one field, given by its path, replaced. */
-function spoiled(path: string, value: unknown): string {
-  const document = { format: FORMAT, session: structuredClone(rich) as unknown };
-  const keys = path.split('.');
-  const last = keys.pop() ?? '';
-  const parent = keys.reduce<Record<string, unknown>>(
-    (at, key) => at[key] as Record<string, unknown>,
-    document as Record<string, unknown>,
-  );
-  parent[last] = value;
-  return JSON.stringify(document, null, 2);
-}
+/** A file of the rich session with one field, given by its path, replaced. */
+const spoiled = (path: string, value: unknown): string =>
+  JSON.stringify(replaced({ format: FORMAT, session: rich }, path.split('.'), value), null, 2);
 
 describe('a file and a link', () => {
   it.each([
