@@ -48,7 +48,7 @@ export const FORM_NAMES = ['older', 'child', 'smile'] as const;
 export type FormName = (typeof FORM_NAMES)[number];
 
 /** Where a mouth corner is, drawn mm, with the height that differs between the sexes. */
-const corner = (f: number): Point => [26, -64.6 + 2.2 * f, 9];
+const corner = (f: number): Point => [26, -64.1 + 2.2 * f, 9];
 
 /** Corners out, up and back, cheeks raised: a slight smile with a closed mouth. */
 function smile(f: number): Changes {
@@ -162,30 +162,26 @@ function child(f: number): Changes {
       { at: [0, -30, 24], reach: [11, 9, 14], by: [0, 1.2, 0] },
       { at: [38, -36, -6], reach: [18, 16, 22], by: [0, -1, 0.6] },
       // Brows raised, most at their inner ends and from below, so that they lie straight and slim.
-      { at: [13, 19, 5], reach: [9, 7, 18], by: [0.6, 3.8 - 0.8 * f, 0] },
+      { at: [13, 20, 5], reach: [9, 7, 18], by: [0.6, 2.6 - 0.8 * f, 0] },
       { at: [34, 20, -2], reach: [13, 8, 18], by: [0, 1.2, 0] },
-      // Corners of the mouth at rest, not drawn down.
-      { at: [x, y, z], reach: [7, 7, 14], by: [0.4, 2.2, -0.6] },
     ],
     swells: [
       // Round forehead, smooth brow, full root of the nose: nothing that shades the inner brow.
       { at: [0, 52, -4], reach: [34, 22, 26], by: 3 },
-      { at: [0, 27, 14], reach: [20, 8, 14], by: -1.6 + f * 0.8 },
-      { at: [16, 12.5, 0], reach: [8, 6.5, 14], by: 3.2 },
+      { at: [18, 13, 2], reach: [5.5, 4.5, 14], by: 1.2 },
       { at: [62, 16, -34], reach: [13, 18, 22], by: 1.6 },
       // Low bridge, round tip.
       { at: [0, -6, 18], reach: [9, 10, 12], by: -1.2 },
       { at: [0, -28, 30], reach: [8, 6, 9], by: 0.5 },
       // Full cheeks, no hollow before the jaw.
-      { at: [38, -44, -10], reach: [15, 18, 20], by: 3.6 },
+      { at: [38, -43, -10], reach: [15, 17, 20], by: 4 },
       { at: [52, -48, -44], reach: [14, 20, 22], by: 1.9 },
-      // Small chin, no corner at the jaw.
+      // Small chin.
       { at: [0, -96, 6], reach: [15, 9, 16], by: -1.6 },
       { at: [24, -98, -14], reach: [14, 10, 18], by: -1.2 - 0.8 * (1 - f) },
-      { at: [52, -72, -66], reach: [13, 13, 18], by: -1.8 },
       // Full lips.
       { at: [0, y + 5, z + 12], reach: [9, 4, 12], by: 0.9 },
-      { at: [0, y - 6, z + 11], reach: [12, 4, 12], by: 0.7 },
+      { at: [0, y - 6, z + 11], reach: [9, 4, 12], by: 0.7 },
       { at: [0, -150, -46], reach: [14, 26, 18], by: -2 + f },
     ],
     furrows: [],
