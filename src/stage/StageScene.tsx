@@ -31,17 +31,26 @@ export interface StageHandle {
     camera: Camera,
     width: number,
     height: number,
-    options?: StillOptions & InIt,
+    options?: PictureOptions,
   ) => AsyncGenerator<Uint8Array<ArrayBuffer>, void, undefined>;
   /** The sitters' mask in a camera's picture. */
   readonly silhouette: (camera: Camera, width: number, options?: InIt) => Silhouette;
-  /** Pictures and shadow maps drawn since the start. */
-  readonly counts: () => { readonly renders: number; readonly shadowUpdates: number };
+  /** Pictures and shadow maps drawn since the start; geometries that the graphics processor holds now. */
+  readonly counts: () => {
+    readonly renders: number;
+    readonly shadowUpdates: number;
+    readonly geometries: number;
+  };
 }
 
 /** Who is in it; the stage's own sitter unless told. */
 export interface InIt {
   readonly sitters?: readonly PlacedSitter[];
+}
+
+export interface PictureOptions extends StillOptions, InIt {
+  /** The wall's own look, or a photograph where the wall shows no light, unless told. */
+  readonly look?: Look;
 }
 
 export interface StageSceneProps {
@@ -111,11 +120,11 @@ export function StageScene(props: StageSceneProps) {
       second: second ? { ...second, company: found[2 * i + 1] as Company } : null,
     }));
   }, [pictures, sitter, companies]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what hangs is what makes it look
   useLayoutEffect(() => {
-    const present = hung.flatMap(({ company, second }) => [company, second?.company ?? company]);
-    figures.keep(present);
-    shadows.keep(present);
-  }, [hung, figures, shadows]);
+    figures.keep(companies.present);
+    shadows.keep(companies.present);
+  }, [hung, companies, figures, shadows]);
   useLayoutEffect(() => setFill(uniforms, light.fill), [uniforms, light.fill]);
 
   const setting = useMemo(() => ({ light, room, look, landmarks }), [light, room, look, landmarks]);
@@ -140,19 +149,25 @@ export function StageScene(props: StageSceneProps) {
   const latest = useRef({ setting, sitter });
   latest.current = { setting, sitter };
   const [handle] = useState((): StageHandle => {
-    const companyFor = ({ sitters }: InIt): Company =>
-      companies.find(sitters ?? alone(latest.current.sitter));
+    const companyFor = ({ sitters }: InIt): Company => {
+      const company = companies.invite(sitters ?? alone(latest.current.sitter));
+      standing.current.figures.keep(companies.present);
+      shadows.keep(companies.present);
+      return company;
+    };
     const rangeFor = (camera: Camera, { bounds, floor }: Company) =>
       depthRange(camera, bounds, hallBounds(floor, latest.current.setting.room));
-    const subjectNow = (camera: Camera, height: number, company: Company): StillSubject => {
+    const subjectNow = (camera: Camera, height: number, options: PictureOptions): StillSubject => {
       const taken = latest.current;
+      const company = companyFor(options);
+      const { look } = taken.setting;
       const detail = detailFor(pixelsPerMetre(camera, height), null);
       return {
         renderer,
         scene,
         materials,
         uniforms,
-        look: isLit(taken.setting.look) ? taken.setting.look : 'photo',
+        look: options.look ?? (isLit(look) ? look : 'photo'),
         range: rangeFor(camera, company),
         prepare: () => wall.stand(company, lamps.current, true, detail),
         current: () =>
@@ -163,20 +178,18 @@ export function StageScene(props: StageSceneProps) {
     };
     return {
       renderPicture: (camera, width, height, options = {}) =>
-        renderStill(
-          subjectNow(camera, height, companyFor(options)),
-          camera,
-          width,
-          height,
-          options,
-        ),
+        renderStill(subjectNow(camera, height, options), camera, width, height, options),
       silhouette: (camera, width, options = {}) => {
         const company = companyFor(options);
         wall.stand(company, lamps.current, false, 'fine');
         const range = rangeFor(camera, company);
         return drawSilhouette(renderer, scene, materials, camera, range, width);
       },
-      counts: () => ({ renders: wall.renders, shadowUpdates: shadows.updates }),
+      counts: () => ({
+        renders: wall.renders,
+        shadowUpdates: shadows.updates,
+        geometries: renderer.info.memory.geometries,
+      }),
     };
   });
   const { onReady } = props;

@@ -96,24 +96,44 @@ export function companyOf(sitters: readonly PlacedSitter[]): Company {
   return { sitters, bounds: union(boxes), floor, shades: JSON.stringify([shades, floor]) };
 }
 
-/** Each list's company, the same object for equal lists, now and from one call to the next. */
-export class Companies {
-  private known: readonly Company[] = [];
+/** As many as can hang side by side: a clip of so many pictures keeps what its frames have in common. */
+const GUESTS = 4;
 
+/**
+ * Each list's company, the same object for equal lists, now and from one call to the next. Those on the
+ * wall are present, and beside them the last few guests, who came for a picture that hangs nowhere.
+ */
+export class Companies {
+  private hung: readonly Company[] = [];
+  private guests: readonly Company[] = [];
+
+  /** The companies of all that hangs now. Guests go once others hang. */
   of(lists: readonly (readonly PlacedSitter[])[]): readonly Company[] {
     const now: Company[] = [];
     const found = lists.map((list) => {
-      const same = ({ sitters }: Company) => sameSitters(sitters, list);
-      const company = now.find(same) ?? this.known.find(same) ?? companyOf(list);
+      const company = among(now, list) ?? among(this.present, list) ?? companyOf(list);
       if (!now.includes(company)) now.push(company);
       return company;
     });
-    this.known = now;
+    if (now.some((company, i) => company !== this.hung[i])) this.guests = [];
+    this.hung = now;
     return found;
   }
 
-  /** The company of a list: one of the last given lists', or a new one. */
-  find(list: readonly PlacedSitter[]): Company {
-    return this.known.find(({ sitters }) => sameSitters(sitters, list)) ?? companyOf(list);
+  /** The company of a list for a picture of its own. */
+  invite(list: readonly PlacedSitter[]): Company {
+    const hanging = among(this.hung, list);
+    if (hanging) return hanging;
+    const guest = among(this.guests, list) ?? companyOf(list);
+    this.guests = [guest, ...this.guests.filter((other) => other !== guest)].slice(0, GUESTS);
+    return guest;
+  }
+
+  /** All whose figures are of use. */
+  get present(): readonly Company[] {
+    return [...this.hung, ...this.guests];
   }
 }
+
+const among = (companies: readonly Company[], list: readonly PlacedSitter[]): Company | undefined =>
+  companies.find(({ sitters }) => sameSitters(sitters, list));

@@ -2,8 +2,16 @@
  * From linear light to the picture: samples are averaged in a float target and the tone curve is applied
  * once. The curve and the encoding are the renderer's own text, the same that the materials use on screen.
  */
-import { AdditiveBlending, type Texture, type WebGLRenderer, type WebGLRenderTarget } from 'three';
+import {
+  AdditiveBlending,
+  ShaderChunk,
+  type Texture,
+  Vector2,
+  type WebGLRenderer,
+  type WebGLRenderTarget,
+} from 'three';
 import { FullScreenPass } from './fullScreenPass';
+import { replaceOnce } from './shaders/patch';
 
 /** The stated tone curve is Khronos neutral, which keeps base colours and greys as they are. */
 export const EXPOSURE = 1.14;
@@ -20,10 +28,18 @@ void main() {
 }
 `;
 
+/** The renderer's dither, by the place in the picture instead of the tile: tiles join. */
+const dithering = replaceOnce(
+  ShaderChunk.dithering_pars_fragment,
+  'gl_FragCoord.xy',
+  'gl_FragCoord.xy + pixelOrigin',
+);
+
 const developFragment = /* glsl */ `
 #include <tonemapping_pars_fragment>
 #include <common>
-#include <dithering_pars_fragment>
+uniform vec2 pixelOrigin;
+${dithering}
 uniform sampler2D light;
 varying vec2 vUv;
 void main() {
@@ -42,7 +58,12 @@ export class OutputPass {
   private readonly developing = new FullScreenPass<{
     light: Texture | null;
     toneMappingExposure: number;
-  }>(`#define DITHERING\n${developFragment}`, { light: null, toneMappingExposure: EXPOSURE });
+    pixelOrigin: Vector2;
+  }>(`#define DITHERING\n${developFragment}`, {
+    light: null,
+    toneMappingExposure: EXPOSURE,
+    pixelOrigin: new Vector2(),
+  });
 
   constructor(private readonly renderer: WebGLRenderer) {}
 
@@ -52,9 +73,9 @@ export class OutputPass {
     this.adding.run(this.renderer, sum);
   }
 
-  /** Tone curve and sRGB encoding of a sum. */
-  develop(sum: Texture, print: WebGLRenderTarget): void {
-    this.developing.set({ light: sum });
+  /** Tone curve and sRGB encoding of a sum that lies at `pixelOrigin` in its picture, from the lower left. */
+  develop(sum: Texture, print: WebGLRenderTarget, pixelOrigin: Vector2): void {
+    this.developing.set({ light: sum, pixelOrigin });
     this.developing.run(this.renderer, print);
   }
 

@@ -1,36 +1,35 @@
 /** One picture rendered at any size, in tiles that the graphics processor can hold. */
-import {
-  FloatType,
-  HalfFloatType,
-  NearestFilter,
-  NoColorSpace,
-  type RenderTargetOptions,
-  type Scene,
-  type TextureDataType,
-  UnsignedByteType,
-  type WebGLRenderer,
-  WebGLRenderTarget,
-} from 'three';
+import { type Scene, Vector2, type WebGLRenderer } from 'three';
+import { type Aperture, throughPupil } from '../optics/aperture';
 import { jitterFrustum, partOfFrustum } from '../optics/framing';
 import type { Camera } from '../optics/types';
+import { metres } from '../optics/units';
+import { inBands } from './bands';
 import type { DepthRange } from './depthRange';
 import type { LampUniforms } from './lampUniforms';
 import { drawLook, type Look } from './looks';
 import type { Materials } from './materials';
 import { OutputPass } from './outputPass';
+import { Pace } from './pace';
 import { aim, bareCamera } from './projection';
-import { pixelOffsets } from './samples';
-import { planTiles, type Tile, tilePart } from './tiles';
+import { type Sample, samplesOf } from './samples';
+import { StillTargets } from './stillTargets';
+import { largestOf, planTiles, type Tile, tilePart } from './tiles';
 
 export interface StillOptions {
-  /** Views averaged for each pixel, each offset within it. */
+  /**
+   * Views averaged for each pixel, each offset within it and, with an aperture, within the pupil;
+   * `SAMPLES` or `APERTURE_SAMPLES` unless told. One is a quick frame.
+   */
   readonly samples?: number;
+  /** Draws what is out of focus as blurred as this lens does; all is sharp without it. */
+  readonly aperture?: Aperture;
   /** Rows in a band handed on; the last may be lower. */
   readonly bandHeight?: number;
-  /** Longest side of a tile, pixels; the graphics processor may ask for less. */
+  /** Side of a square tile, pixels; see `planTiles`. No pixel depends on it. */
   readonly tileSide?: number;
   readonly signal?: AbortSignal;
-  /** Share of the pixels rendered, 0..1. */
+  /** Share of the picture rendered, 0..1. */
   readonly onProgress?: (share: number) => void;
 }
 
@@ -51,110 +50,107 @@ export class StillInterrupted extends Error {
   override readonly name = 'StillInterrupted';
 }
 
-/** Unless told otherwise. */
-export const SAMPLES = 8;
-const GOLDEN = 0.6180339887498949;
-const LONGEST_TILE = 2048;
-/** 32 MiB of RGBA for a row of tiles. */
-const ROW_AREA = 8 * 1024 * 1024;
+/** Views a pixel where all is sharp, and through an aperture. */
+export const SAMPLES = 16;
+export const APERTURE_SAMPLES = 64;
+/** A view of so small a tile is drawn in a part of a second even by a rasteriser in software. */
+const TILE_SIDE = 512;
+/** 8 MiB of RGBA for a row of tiles. */
+const ROW_AREA = 2 * 1024 * 1024;
 
-const targetOptions = (type: TextureDataType, more: RenderTargetOptions): RenderTargetOptions => ({
-  type,
-  colorSpace: NoColorSpace,
-  minFilter: NearestFilter,
-  magFilter: NearestFilter,
-  generateMipmaps: false,
-  depthBuffer: false,
-  ...more,
-});
-
-class Targets {
-  readonly sample: WebGLRenderTarget;
-  readonly sum: WebGLRenderTarget;
-  readonly print: WebGLRenderTarget;
-
-  constructor(renderer: WebGLRenderer, width: number, height: number) {
-    const gl = renderer.getContext();
-    const float = gl.getExtension('EXT_color_buffer_float') && gl.getExtension('EXT_float_blend');
-    this.sample = new WebGLRenderTarget(
-      width,
-      height,
-      targetOptions(HalfFloatType, {
-        depthBuffer: true,
-      }),
-    );
-    this.sum = new WebGLRenderTarget(
-      width,
-      height,
-      targetOptions(float ? FloatType : HalfFloatType, {}),
-    );
-    this.print = new WebGLRenderTarget(width, height, targetOptions(UnsignedByteType, {}));
-  }
-
-  dispose(): void {
-    for (const target of [this.sample, this.sum, this.print]) target.dispose();
-  }
+/** What is asked for, settled. */
+interface Plan {
+  readonly width: number;
+  readonly height: number;
+  readonly samples: readonly Sample[];
+  readonly aperture: Aperture | null;
+  readonly largest: Pick<Tile, 'width' | 'height'>;
 }
-
-/** Lets the page breathe between tiles: input, painting, a press on cancel. */
-const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 class StillRenderer {
   private readonly camera = bareCamera();
   private readonly output: OutputPass;
-  private readonly targets: Targets;
+  private readonly targets: StillTargets;
+  private readonly pace = new Pace();
+  private readonly pixel = new Uint8Array(4);
 
   constructor(
     private readonly subject: StillSubject,
     private readonly view: Camera,
-    private readonly width: number,
-    private readonly height: number,
-    private readonly samples: number,
-    largest: Tile,
+    private readonly plan: Plan,
   ) {
+    const { width, height } = plan.largest;
     this.output = new OutputPass(subject.renderer);
-    this.targets = new Targets(subject.renderer, largest.width, largest.height);
+    this.targets = new StillTargets(subject.renderer, width, height);
   }
 
-  /** Draws one tile and reads it, bottom row first. The screen's state is put back. */
-  tile(tile: Tile, into: Uint8Array): void {
-    const { renderer, uniforms } = this.subject;
-    this.subject.prepare();
-    for (const target of Object.values(this.targets) as WebGLRenderTarget[]) {
-      target.setSize(tile.width, tile.height);
-    }
+  /**
+   * Draws one tile and reads it, bottom row first. The page gets turns meanwhile, the screen's state put
+   * back: `rested` is called after each with the share of the tile that is drawn, and may throw.
+   */
+  async tile(tile: Tile, into: Uint8Array, rested: (share: number) => void): Promise<void> {
+    const { renderer } = this.subject;
+    const { samples, largest } = this.plan;
+    const { sum, print } = this.targets;
+    // The targets are of one size: what they hold beyond a smaller tile is not read.
+    const drawn = { ...tile, ...largest };
+    const origin = new Vector2(drawn.x, this.plan.height - drawn.y - drawn.height);
+    renderer.setRenderTarget(sum);
     renderer.setClearColor(0x000000, 0);
-    renderer.setRenderTarget(this.targets.sum);
     renderer.clear();
-    uniforms.pixelOrigin.value.set(tile.x, this.height - tile.y - tile.height);
-    pixelOffsets(this.samples).forEach(([right, up], index) => {
-      const turn = (index * 2 * Math.PI * GOLDEN) % (2 * Math.PI);
-      uniforms.shadowTurn.value.set(Math.cos(turn), Math.sin(turn));
-      this.sample(tile, right, up);
-    });
-    uniforms.shadowTurn.value.set(1, 0);
-    uniforms.pixelOrigin.value.set(0, 0);
-    this.output.develop(this.targets.sum.texture, this.targets.print);
-    renderer.readRenderTargetPixels(this.targets.print, 0, 0, tile.width, tile.height, into);
+    for (let from = 0; from < samples.length; ) {
+      this.pace.begin();
+      const piece = samples.slice(from, from + this.pace.piece);
+      this.add(drawn, piece, origin);
+      from += piece.length;
+      await this.pace.rest(piece.length);
+      rested(from / samples.length);
+    }
+    this.output.develop(sum.texture, print, origin);
+    const rise = drawn.height - tile.height;
+    renderer.readRenderTargetPixels(print, 0, rise, tile.width, tile.height, into);
     renderer.setRenderTarget(null);
   }
 
-  private sample(tile: Tile, right: number, up: number): void {
+  /** Adds some views to the sum, and waits until they are drawn. */
+  private add(tile: Tile, samples: readonly Sample[], origin: Vector2): void {
+    const { renderer, uniforms, prepare } = this.subject;
+    prepare();
+    uniforms.pixelOrigin.value.copy(origin);
+    for (const sample of samples) {
+      uniforms.shadowTurn.value.set(Math.cos(sample.turn), Math.sin(sample.turn));
+      this.draw(tile, sample);
+      this.output.add(this.targets.sample.texture, 1 / this.plan.samples.length, this.targets.sum);
+    }
+    uniforms.shadowTurn.value.set(1, 0);
+    uniforms.pixelOrigin.value.set(0, 0);
+    renderer.readRenderTargetPixels(this.targets.print, 0, 0, 1, 1, this.pixel);
+    renderer.setRenderTarget(null);
+  }
+
+  private draw(tile: Tile, { pixel, lens }: Sample): void {
     const { renderer, scene, materials, look, range } = this.subject;
-    const frustum = partOfFrustum(this.view.frustum, tilePart(tile, this.width, this.height));
-    const jittered = jitterFrustum(frustum, right / tile.width, up / tile.height);
-    aim(this.camera, { ...this.view, frustum: jittered }, range);
+    const { width, height, aperture } = this.plan;
+    const view = aperture ? through(this.view, lens, aperture) : this.view;
+    const part = partOfFrustum(view.frustum, tilePart(tile, width, height));
+    const frustum = jitterFrustum(part, pixel[0] / tile.width, pixel[1] / tile.height);
+    aim(this.camera, { ...view, frustum }, range);
     renderer.setRenderTarget(this.targets.sample);
     renderer.setClearColor(0x000000, 1);
     renderer.clear();
     drawLook(renderer, scene, this.camera, materials, look);
-    this.output.add(this.targets.sample.texture, 1 / this.samples, this.targets.sum);
   }
 
   dispose(): void {
     this.output.dispose();
     this.targets.dispose();
   }
+}
+
+function through(view: Camera, [right, up]: Sample['lens'], aperture: Aperture): Camera {
+  const radius = aperture.diameter / 2;
+  const point = { right: metres(right * radius), up: metres(up * radius) };
+  return throughPupil(view, point, aperture.focusDepth);
 }
 
 /** Lays a tile, read bottom row first, into a row of tiles kept top row first. */
@@ -165,9 +161,49 @@ function lay(pixels: Uint8Array, tile: Tile, row: Uint8Array, width: number): vo
   }
 }
 
+/** Renders rows of tiles, top down. What is handed on is used again for the next row. */
+async function* renderRows(
+  subject: StillSubject,
+  view: Camera,
+  rows: readonly (readonly Tile[])[],
+  plan: Plan,
+  { signal, onProgress }: StillOptions,
+): AsyncGenerator<Uint8Array, void, undefined> {
+  const { width, height, largest } = plan;
+  const check = () => {
+    signal?.throwIfAborted();
+    if (!subject.current())
+      throw new StillInterrupted('the scene changed while the still was made');
+  };
+  check();
+  const still = new StillRenderer(subject, view, plan);
+  const pixels = new Uint8Array(largest.width * largest.height * 4);
+  const lines = new Uint8Array(width * largest.height * 4);
+  let done = 0;
+  try {
+    for (const row of rows) {
+      for (const tile of row) {
+        const area = tile.width * tile.height;
+        await still.tile(tile, pixels, (share) => {
+          check();
+          onProgress?.((done + share * area) / (width * height));
+        });
+        lay(pixels, tile, lines, width);
+        done += area;
+      }
+      yield lines.subarray(0, width * (row[0] as Tile).height * 4);
+      check();
+    }
+  } finally {
+    still.dispose();
+  }
+}
+
 /**
  * Renders a picture and hands it on in bands of RGBA rows, top down, straight alpha of 255. Memory does
- * not grow with the picture's height.
+ * not grow with the picture: a tile on the graphics processor, a row of tiles and a band outside it. The
+ * page gets a turn every tenth of a second or, where one view of a tile takes longer, after each view.
+ * The same picture every time, however it is cut into tiles.
  * @throws RangeError for a size that is not in whole pixels, AbortError when the signal is raised,
  * StillInterrupted when the scene changes meanwhile or the graphics context is lost.
  */
@@ -178,46 +214,12 @@ export async function* renderStill(
   height: number,
   options: StillOptions = {},
 ): AsyncGenerator<Uint8Array<ArrayBuffer>, void, undefined> {
-  const side = Math.min(
-    options.tileSide ?? LONGEST_TILE,
-    subject.renderer.capabilities.maxTextureSize,
-  );
-  const rows = planTiles(width, height, { side, rowArea: ROW_AREA });
-  const tiles = rows.flat();
-  const largest: Tile = {
-    x: 0,
-    y: 0,
-    width: Math.max(...tiles.map((tile) => tile.width)),
-    height: Math.max(...tiles.map((tile) => tile.height)),
-  };
-  const samples = Math.max(1, Math.round(options.samples ?? SAMPLES));
-  const still = new StillRenderer(subject, view, width, height, samples, largest);
-  const pixels = new Uint8Array(largest.width * largest.height * 4);
-  let done = 0;
-  try {
-    let pending = new Uint8Array(0);
-    for (const row of rows) {
-      const rowHeight = (row[0] as Tile).height;
-      const lines = new Uint8Array(pending.length + width * rowHeight * 4);
-      lines.set(pending);
-      for (const tile of row) {
-        await breath();
-        options.signal?.throwIfAborted();
-        if (!subject.current())
-          throw new StillInterrupted('the scene changed while the still was made');
-        still.tile(tile, pixels);
-        lay(pixels, tile, lines.subarray(pending.length), width);
-        done += tile.width * tile.height;
-        options.onProgress?.(done / (width * height));
-      }
-      const band = width * 4 * (options.bandHeight ?? rowHeight);
-      const last = row === rows.at(-1);
-      let from = 0;
-      for (; from + band <= lines.length; from += band) yield lines.slice(from, from + band);
-      pending = lines.slice(from);
-      if (last && pending.length > 0) yield pending;
-    }
-  } finally {
-    still.dispose();
-  }
+  const { aperture = null, tileSide = TILE_SIDE } = options;
+  const rows = planTiles(width, height, { side: tileSide, rowArea: ROW_AREA });
+  const largest = largestOf(rows);
+  const count = options.samples ?? (aperture ? APERTURE_SAMPLES : SAMPLES);
+  const samples = samplesOf(Math.max(1, Math.round(count)));
+  const plan = { width, height, samples, aperture, largest };
+  const pieces = renderRows(subject, view, rows, plan, options);
+  yield* inBands(pieces, width * 4 * (options.bandHeight ?? largest.height));
 }

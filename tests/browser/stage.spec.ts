@@ -4,45 +4,9 @@
  */
 import { demoSession } from '../../src/session/demo';
 import type { Session } from '../../src/session/types';
-import type { StillOptions } from '../../src/stage';
-import { type App, expect, test } from './fixture';
+import { expect, test } from './fixture';
 import type { Image } from './image';
-
-/** Renders a picture's still in the page. */
-async function still(
-  app: App,
-  letter: string,
-  width: number,
-  height: number,
-  options: Pick<StillOptions, 'samples' | 'tileSide' | 'bandHeight'>,
-): Promise<Image> {
-  const text = await app.page.evaluate(
-    async ([wanted, wide, high, how]) => {
-      const hook = window.standpoint;
-      const shown = hook?.pictures.find(({ resolved }) => resolved.letter === wanted);
-      if (!hook?.stage || !shown) throw new Error(`no picture ${wanted}`);
-      let binary = '';
-      for await (const band of hook.stage.renderPicture(shown.resolved.camera, wide, high, how))
-        for (let i = 0; i < band.length; i += 0x8000)
-          binary += String.fromCharCode(...band.subarray(i, i + 0x8000));
-      return btoa(binary);
-    },
-    [letter, width, height, options] as const,
-  );
-  return { width, height, data: new Uint8Array(Buffer.from(text, 'base64')) };
-}
-
-/** Greatest difference in a channel, pixel by pixel. */
-function apart(a: Image, b: Image): number[] {
-  expect([a.width, a.height, a.data.length]).toEqual([b.width, b.height, b.data.length]);
-  return Array.from({ length: a.width * a.height }, (_, i) =>
-    Math.max(
-      ...[0, 1, 2].map((c) =>
-        Math.abs((a.data[4 * i + c] as number) - (b.data[4 * i + c] as number)),
-      ),
-    ),
-  );
-}
+import { apart, still } from './stills';
 
 /** Differs from each neighbour by no more than this in any channel: no edge runs there. */
 const SMOOTH = 6;
@@ -95,7 +59,8 @@ test('a still is the picture on the screen', async ({ app }) => {
     app.page.evaluate((next) => window.standpoint?.store.open(next, 'Test'), bald),
   );
   const shown = await app.pixels('A');
-  const saved = await still(app, 'A', shown.width, shown.height, { samples: 1 });
+  const { camera } = await app.picture('A');
+  const saved = await still(app, camera, [shown.width, shown.height], { samples: 1 });
   const off = apart(shown, saved);
   // The screen averages four samples of what covers a pixel and the still takes one, so at edges they
   // differ. Where neither shows one, an edge of at most `SMOOTH` steps may still run: averaging across it
@@ -112,9 +77,10 @@ test('a still is the picture on the screen', async ({ app }) => {
 
 test('tiles join without seams', async ({ app }) => {
   const { width, height } = await app.pixels('A');
-  const whole = await still(app, 'A', width, height, { samples: 2 });
+  const { camera } = await app.picture('A');
+  const whole = await still(app, camera, [width, height], { samples: 2 });
   const side = Math.ceil(width / 3);
-  const tiled = await still(app, 'A', width, height, {
+  const tiled = await still(app, camera, [width, height], {
     samples: 2,
     tileSide: side,
     bandHeight: 64,
@@ -132,4 +98,62 @@ test('tiles join without seams', async ({ app }) => {
   // A seam that shows differs along its length; single hairs differ here and there.
   const seams = Math.ceil(width / side) - 1;
   expect(atSeams.length).toBeLessThanOrEqual(0.02 * seams * height);
+});
+
+test('a hundred frames of a clip leave no geometry behind', async ({ quick: app }) => {
+  const { camera } = await app.picture('A');
+  const counts = await app.page.evaluate(async (view) => {
+    const hook = window.standpoint;
+    if (!hook?.stage) throw new Error('the stage is not ready');
+    const { stage } = hook;
+    const one = hook.cast['1'];
+    const geometries: number[] = [];
+    for (let frame = 0; frame < 100; frame++) {
+      // Each frame's eyes are turned anew; the other meshes are those of the frame before.
+      const meshes = one.meshes.map((mesh) => (mesh.substance === 'eye' ? { ...mesh } : mesh));
+      const sitters = [{ sitter: { ...one, meshes }, at: [0, 0, 0] as const }];
+      const options = { sitters, look: 'mask', samples: 1 } as const;
+      for await (const band of stage.renderPicture(view, 8, 12, options))
+        if (band.length === 0) throw new Error('nothing was drawn');
+      geometries.push(stage.counts().geometries);
+    }
+    return geometries;
+  }, camera);
+  expect(counts[0]).toBeGreaterThan(0);
+  // The last few guests stay; from then on one comes and one goes.
+  expect(counts.at(-1)).toBeLessThanOrEqual(counts[10] as number);
+  expect(new Set(counts.slice(10)).size).toBe(1);
+});
+
+test('a large still gives the page its turns, tells how far it is, and stops within a tile', async ({
+  quick: app,
+}) => {
+  const { camera } = await app.picture('A');
+  const { told, error } = await app.page.evaluate(async (view) => {
+    const hook = window.standpoint;
+    if (!hook?.stage) throw new Error('the stage is not ready');
+    const stop = new AbortController();
+    const told: number[] = [];
+    const picture = hook.stage.renderPicture(view, 8000, 12000, {
+      samples: 64,
+      signal: stop.signal,
+      onProgress: (share) => {
+        told.push(share);
+        // The page's own event loop raises the signal, as a press would.
+        if (told.length === 3) setTimeout(() => stop.abort(), 0);
+      },
+    });
+    const error = await picture.next().then(
+      () => 'a band came',
+      (reason) => String(reason?.name),
+    );
+    return { told, error };
+  }, camera);
+  expect(error).toBe('AbortError');
+  expect(told.length).toBeGreaterThanOrEqual(3);
+  told.forEach((share, i) => {
+    expect(share).toBeGreaterThan(told[i - 1] ?? 0);
+  });
+  // Of more than 300 tiles.
+  expect(told.at(-1)).toBeLessThan(1 / 300);
 });

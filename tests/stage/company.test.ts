@@ -29,6 +29,21 @@ describe('who is in a picture', () => {
     expect(companies.of([aside])[0]).not.toBe(first);
   });
 
+  it('is asked to stay for a while when it hangs nowhere', () => {
+    const companies = new Companies();
+    const [hung] = companies.of([alone(sitter(mesh('a')))]);
+    const lists = Array.from({ length: 6 }, (_, i) => alone(sitter(mesh(`guest ${i}`))));
+    const guests = lists.map((list) => companies.invite(list));
+    // The frames of a clip come and go: no more than four at a time.
+    expect(companies.present).toEqual([hung, ...guests.slice(2).reverse()]);
+    expect(companies.invite(lists[5] as PlacedSitter[])).toBe(guests[5]);
+    expect(companies.invite(hung?.sitters as PlacedSitter[])).toBe(hung);
+    expect(companies.present).toHaveLength(5);
+    // A guest that is hung stays the same; the others go.
+    expect(companies.of([lists[4] as PlacedSitter[]])).toEqual([guests[4]]);
+    expect(companies.present).toEqual([guests[4]]);
+  });
+
   it('casts the same shadows when only the eyes differ, others when anything else or a place does', () => {
     const head = mesh('head');
     const look = () => sitter(head, mesh('eyes', 'eye'));

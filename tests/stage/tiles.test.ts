@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { partOfFrustum } from '../../src/optics/framing';
-import { planTiles, tilePart } from '../../src/stage/tiles';
+import { largestOf, planTiles, tilePart } from '../../src/stage/tiles';
 
 const size = fc.integer({ min: 1, max: 16384 });
 
@@ -19,7 +19,9 @@ describe('tiles', () => {
           for (const tile of row) {
             expect([tile.x, tile.y, tile.height]).toEqual([x, y, rowHeight]);
             expect(tile.width).toBeGreaterThan(0);
-            expect(Math.max(tile.width, tile.height)).toBeLessThanOrEqual(side);
+            expect(tile.height).toBeLessThanOrEqual(side);
+            expect(tile.width).toBeLessThanOrEqual(4 * side);
+            expect(tile.width * tile.height).toBeLessThanOrEqual(side ** 2);
             x += tile.width;
           }
           expect(x).toBe(width);
@@ -27,6 +29,30 @@ describe('tiles', () => {
         }
         expect(y).toBe(height);
       }),
+    );
+  });
+
+  it('stay as large, and their rows, however large the picture is', () => {
+    const limits = { side: 512, rowArea: 2 ** 21 };
+    const plans = [1400, 4000, 8000, 16384].map((side) => planTiles(side, side, limits));
+    for (const rows of plans) {
+      const { width, height } = largestOf(rows);
+      expect(width * height).toBeGreaterThan(limits.side ** 2 / 2);
+      expect(width * height).toBeLessThanOrEqual(limits.side ** 2);
+    }
+  });
+
+  it('fit into the largest of them', () => {
+    fc.assert(
+      fc.property(size, size, (width, height) => {
+        const rows = planTiles(width, height, { side: 512, rowArea: 2 ** 21 });
+        const largest = largestOf(rows);
+        for (const tile of rows.flat()) {
+          expect(tile.width).toBeLessThanOrEqual(largest.width);
+          expect(tile.height).toBeLessThanOrEqual(largest.height);
+        }
+      }),
+      { numRuns: 30 },
     );
   });
 
