@@ -40,8 +40,8 @@ interface TickRule {
  * neighbours is divided where its parts, as far as they are shown, are at least `minGap` wide.
  */
 export function ticks(
-  scale: DistanceScale,
-  extent: Extent,
+  scale: Pick<DistanceScale, 'toX'>,
+  extent: Pick<Extent, 'to'>,
   units: Units,
   { minGap, finest = 0, partly = false }: TickRule,
 ): Tick[] {
@@ -73,8 +73,8 @@ export function ticks(
 
 /** The ticks that carry a number, with the text; the widest text needs `minGap`. */
 export function numberedTicks(
-  scale: DistanceScale,
-  extent: Extent,
+  scale: Pick<DistanceScale, 'toX'>,
+  extent: Pick<Extent, 'to'>,
   units: Units,
   minGap: number,
 ): { readonly distance: number; readonly text: string }[] {

@@ -11,15 +11,19 @@ export interface TableRow {
   readonly formula: string;
 }
 
+/** Quoted where RFC 4180 wants it. */
 const csvField = (text: string): string =>
   /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 
-const csvLine = (fields: readonly string[]): string => `${fields.map(csvField).join(',')}\r\n`;
+/** One record, its line's end included. */
+export const csvLine = (fields: readonly string[]): string =>
+  `${fields.map(csvField).join(',')}\r\n`;
 
 /** Below this a number is rounding, not a reading. */
 const NOTHING = 1e-12;
 
-function raw(cell: Reading | null): string {
+/** A reading's SI value as a field; empty where there is none. */
+export function raw(cell: Reading | null): string {
   if (cell?.value == null) return '';
   return String(typeof cell.value === 'number' && Math.abs(cell.value) < NOTHING ? 0 : cell.value);
 }

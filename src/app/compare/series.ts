@@ -1,16 +1,9 @@
 /** One crop from many standpoints: what strips, tables and charts show. */
 import type { Models } from '../../models/types';
 import type { Cast } from '../../session/cast';
-import type { Letter, Picture, Session } from '../../session/types';
+import { pictureFrom } from '../../session/one-sitter';
+import type { Letter, Session } from '../../session/types';
 import { type Shown, showPictures } from './shown';
-
-/** A picture of the session's crop from another standpoint, with whatever lens that needs. */
-export const pictureFrom = (picture: Picture, standpoint: number): Picture => ({
-  ...picture,
-  standpoint,
-  view: { by: 'crop' },
-  lens: null,
-});
 
 /** The pictures from each of the standpoints, each as the one of `letter` (the first unless told) would be. */
 export function showSeries(
