@@ -3,8 +3,8 @@ import type { HandoutPage, PageKind, PagePart, Template } from './handout';
 
 const PARTS: Readonly<Record<PageKind, readonly PagePart[]>> = {
   comparison: ['rail', 'readings', 'cautions', 'computed'],
-  lesson: ['rail', 'readings', 'series', 'computed'],
-  answers: ['readings', 'chart', 'computed'],
+  lesson: ['rail', 'readings', 'computed'],
+  answers: ['series', 'chart', 'computed'],
   client: ['rail', 'readings', 'series', 'cautions', 'computed'],
   day: ['room', 'cautions', 'computed'],
   cards: ['cautions', 'computed'],

@@ -1,3 +1,5 @@
+import '@fontsource/literata/400.css';
+import '@fontsource/literata/600.css';
 import './handout.css';
 import { Suspense, useState } from 'react';
 import {
@@ -32,6 +34,7 @@ import { Author } from './Author';
 import { Kept } from './onDemand';
 import { Pages } from './Pages';
 import { pageTitle } from './pageTitle';
+import { SavePdf } from './SavePdf';
 
 /** Kinds of page that are about one comparison. */
 const COMPARING: ReadonlySet<PageKind> = new Set(['comparison', 'lesson', 'client', 'numbers']);
@@ -183,7 +186,9 @@ export default function Handout() {
         <SheetSentence />
         <Openings parts={[{ name: kept.title, content: <Kept /> }]} />
         <PageList chosen={chosen} onChoose={(id) => setChosen((old) => (old === id ? null : id))} />
-        <TakeAway darkroom={darkroom} />
+        <TakeAway darkroom={darkroom}>
+          <SavePdf darkroom={darkroom} />
+        </TakeAway>
       </section>
       <Suspense fallback={null}>
         <Pages darkroom={darkroom} chosen={chosen} />

@@ -4,9 +4,11 @@ import { captionWords } from '../compare/captions';
 import type { Darkroom } from '../darkroom/useDarkroom';
 import { useWorkbench } from '../state/workbench';
 import { page as said } from '../words/page.en';
+import { CardPages } from './CardPages';
 import { Editable } from './Editable';
-import { CardsPart } from './parts/CardsPart';
+import { ChartPart } from './parts/ChartPart';
 import { Hung } from './parts/Hung';
+import { NumbersPart } from './parts/NumbersPart';
 import { cautionsOf, computedLine } from './parts/notes';
 import { RailPart } from './parts/RailPart';
 import { ReadingsPart } from './parts/ReadingsPart';
@@ -95,8 +97,10 @@ function Body(props: PageProps & { sitting: PageSitting }) {
       )}
       {showsPictures && <Hung darkroom={darkroom} sitting={sitting} />}
       {has('rail') && <RailPart sitting={sitting} />}
-      {has('readings') && <ReadingsPart sitting={sitting} />}
+      {has('readings') && <ReadingsPart sitting={sitting} all={kind === 'comparison'} />}
       {has('series') && <SeriesPart darkroom={darkroom} sitting={sitting} />}
+      {kind === 'numbers' && <NumbersPart sitting={sitting} />}
+      {has('chart') && <ChartPart sitting={sitting} />}
       {kind === 'lesson' && pair && (
         <>
           <h3>{said.exercise}</h3>
@@ -109,7 +113,6 @@ function Body(props: PageProps & { sitting: PageSitting }) {
       {has('room') && (
         <RoomPart sitting={sitting} space={SPACE[sitting.session.handout.orientation]} />
       )}
-      {kind === 'cards' && <CardsPart />}
       {cautions.length > 0 && (
         <ul className="page-cautions">
           {cautions.map((caution) => (
@@ -121,9 +124,16 @@ function Body(props: PageProps & { sitting: PageSitting }) {
   );
 }
 
-function Frame(props: PageProps & { foot: string | null; children: ReactNode }) {
+interface FrameProps extends PageProps {
+  readonly foot: string | null;
+  /** Where a page needs several sheets: which of them this is, from 1. */
+  readonly sheet?: { readonly place: number; readonly of: number };
+  readonly children: ReactNode;
+}
+
+function Frame(props: FrameProps) {
   const { session } = useWorkbench();
-  const { page, number, count } = props;
+  const { page, number, count, sheet } = props;
   const { author, paper, orientation } = session.handout;
   return (
     <article className={`paper ${paper} ${orientation}`} data-page={page.id} lang="en">
@@ -140,7 +150,10 @@ function Frame(props: PageProps & { foot: string | null; children: ReactNode }) 
       <div className="page-body">{props.children}</div>
       <footer className="page-foot">
         <p>{props.foot}</p>
-        <p className="page-number">{said.pageOf(number, count)}</p>
+        <p className="page-number">
+          {said.pageOf(number, count)}
+          {sheet && sheet.of > 1 && said.sheetOf(sheet.place, sheet.of)}
+        </p>
       </footer>
     </article>
   );
@@ -161,8 +174,20 @@ export function Page(props: PageProps) {
   const isOfRoom = page.kind === 'day' || page.kind === 'cards';
   const computed = isOfRoom ? said.computedPlain : computedLine(sitting, models);
   const series = page.parts.includes('series') ? `${said.seriesNote} ` : '';
+  const foot = page.parts.includes('computed') ? series + computed : null;
+  if (page.kind === 'cards')
+    return (
+      <CardPages
+        sheet={(place, of, content) => (
+          <Frame key={place} {...props} foot={foot} sheet={{ place, of }}>
+            {place === 1 && <Body {...props} sitting={sitting} />}
+            {content}
+          </Frame>
+        )}
+      />
+    );
   return (
-    <Frame {...props} foot={page.parts.includes('computed') ? series + computed : null}>
+    <Frame {...props} foot={foot}>
       <Body {...props} sitting={sitting} />
     </Frame>
   );

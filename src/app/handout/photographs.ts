@@ -7,6 +7,8 @@ import { buildKey } from '../state/person';
 
 /** Views a pixel of the pictures on screen; what is printed has more. */
 const SAMPLES = 4;
+/** The page answers only between tiles, pixels a side. */
+const TILE = 512;
 
 export interface PhotographRequest {
   readonly session: Session;
@@ -52,6 +54,7 @@ export function photograph(
       for await (const band of stage.renderPicture(shown.resolved.camera, width, height, {
         sitters: shown.company,
         samples,
+        tileSide: TILE,
         ...(signal && { signal }),
       })) {
         const rows = new Uint8ClampedArray(band.buffer, band.byteOffset, band.length);

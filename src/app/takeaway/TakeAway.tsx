@@ -1,5 +1,12 @@
 import './takeaway.css';
-import { type ComponentType, type LazyExoticComponent, Suspense, useState } from 'react';
+import {
+  type ComponentType,
+  type LazyExoticComponent,
+  lazy,
+  type ReactNode,
+  Suspense,
+  useState,
+} from 'react';
 import { Do } from '../controls/words';
 import type { Darkroom } from '../darkroom/useDarkroom';
 import { handout } from '../words/handout.en';
@@ -8,22 +15,28 @@ import { takeAway as said } from '../words/takeaway.en';
 export interface TakeAwayProps {
   readonly darkroom: Darkroom;
   readonly onClose: () => void;
+  /** Opens the sheet of stills instead, where there is one. */
+  readonly onStills: (() => void) | null;
 }
 
 /** What can be taken away, each a sheet of its own that is fetched when it is opened. */
-const SHEETS = {} satisfies Partial<
+const SHEETS = {
+  clip: lazy(() => import('./Clip')),
+  table: lazy(() => import('./table/TableSheet')),
+} satisfies Partial<
   Record<keyof typeof said.sheets, LazyExoticComponent<ComponentType<TakeAwayProps>>>
 >;
 type SheetName = keyof typeof SHEETS;
 const NAMES = Object.keys(SHEETS) as SheetName[];
 
 /** Stills, clip, moving page, table: each opens its sheet. */
-export function TakeAway(props: { darkroom: Darkroom }) {
+export function TakeAway(props: { darkroom: Darkroom; children: ReactNode }) {
   const [open, setOpen] = useState<SheetName | null>(null);
   const Opened = open === null ? null : (SHEETS[open] as ComponentType<TakeAwayProps>);
   return (
     <>
       <h2 className="page-list-head">{handout.takeAway}</h2>
+      {props.children}
       <div className="row take-away">
         {NAMES.map((name) => (
           <Do key={name} onPress={() => setOpen(name)}>
@@ -32,7 +45,13 @@ export function TakeAway(props: { darkroom: Darkroom }) {
         ))}
       </div>
       <Suspense fallback={null}>
-        {Opened && <Opened darkroom={props.darkroom} onClose={() => setOpen(null)} />}
+        {Opened && (
+          <Opened
+            darkroom={props.darkroom}
+            onClose={() => setOpen(null)}
+            onStills={'stills' in SHEETS ? () => setOpen('stills' as SheetName) : null}
+          />
+        )}
       </Suspense>
     </>
   );

@@ -66,5 +66,15 @@ export const handout = {
   } satisfies Record<PagePart, string>,
   partsLabel: 'Parts of this page',
   takeAway: 'Take away',
+  savePdf: 'Save as PDF',
+  print: 'Print',
+  pdfNote: 'Text stays text, drawings stay lines, pictures at 300 per inch.',
+  pdfSaved: (name: string, megabytes: string, missing: string) =>
+    `Saved as ${name}, ${megabytes} MB.${
+      missing === ''
+        ? ''
+        : ` No typeface here has these letters, so they print as boxes: ${missing}`
+    }`,
+  pdfFailed: (why: string) => `The PDF could not be made: ${why}.`,
   none: 'There are no pages. Add one, or choose a kind of handout.',
 };

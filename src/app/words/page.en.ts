@@ -40,7 +40,7 @@ export const page = {
     claim:
       'The look of a face comes from the distance to the lens. The focal length decides only how much of that view the frame keeps.',
     client: ({ from, to, frame, person, nearer, a, b }: SpokenPair) =>
-      `Picture ${nearer} was taken from ${nearer === a ? from : to}, picture ${nearer === a ? b : a} from ${nearer === a ? to : from}. Both show the same ${frame} of ${of[person]}. From near, what stands nearer to the lens is drawn larger: the nose gains on the ears. From farther back, the face keeps its own proportions. That is why the camera stands back, and why it needs a longer lens there.`,
+      `Both pictures show the same ${frame} of ${of[person]}: ${nearer} from ${nearer === a ? from : to}, ${nearer === a ? b : a} from ${nearer === a ? to : from}. From near, what stands nearer to the lens is drawn larger, so the nose gains on the ears. From farther back the face keeps its own proportions. That is why the camera stands there, with a longer lens.`,
     day: 'The room, drawn to scale. Distances are in the lines; the camera, the sitter and the backdrop stand where they are drawn.',
     cards: 'One card for each picture, in the order with the fewest moves.',
     numbers: 'The same crop throughout; only the standpoint changes along the line.',
@@ -62,6 +62,7 @@ export const page = {
   answersLead: (title: string) => `To: ${title}`,
   by: (name: string) => `Photographs: ${name}`,
   pageOf: (n: number, count: number) => `${n} of ${count}`,
+  sheetOf: (n: number, count: number) => `, sheet ${n} of ${count}`,
   measured: 'Measured',
   inWords: 'In words',
   seriesNote:

@@ -8,8 +8,8 @@ import { page as said } from '../../words/page.en';
 import type { PageSitting } from '../useSitting';
 
 /** Root font sizes across the drawing: its texts are then as large on paper as the page's own. */
-const ACROSS = 44;
-const BAND = 6;
+const ACROSS = 52;
+const BAND = 5;
 
 export function RailPart({ sitting }: { sitting: PageSitting }) {
   const { session, pictures, cast } = sitting;

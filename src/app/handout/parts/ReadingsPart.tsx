@@ -5,18 +5,19 @@ import { columnsOf } from '../../compare/shown';
 import { page as said } from '../../words/page.en';
 import type { PageSitting } from '../useSitting';
 
-/** What a page tells, in its order. */
+/** What a page tells, in its order: all where the readings are what it is about, else the first of them. */
 const TOLD: readonly ReadingId[] = [
   'nose_to_ear_ratio',
+  'depth_of_field_m.total',
+  'print_viewing_distance_m',
   'size_ratio.nose_tip',
   'size_ratio.ears',
   'background_size_ratio',
-  'depth_of_field_m.total',
-  'print_viewing_distance_m',
 ];
+const FIRST = 3;
 
 /** The main readings, a column a picture, with their plain sentences. */
-export function ReadingsPart({ sitting }: { sitting: PageSitting }) {
+export function ReadingsPart({ sitting, all }: { sitting: PageSitting; all: boolean }) {
   const { session, pictures, pronoun } = sitting;
   const columns = columnsOf(pictures);
   const speaking = { units: session.units, pronoun };
@@ -38,7 +39,7 @@ export function ReadingsPart({ sitting }: { sitting: PageSitting }) {
         </tr>
       </thead>
       <tbody>
-        {TOLD.map((id) => (
+        {TOLD.slice(0, all ? TOLD.length : FIRST).map((id) => (
           <tr key={id}>
             <th scope="row">{told[0]?.get(id)?.name}</th>
             {columns.map(({ letter }, i) => (

@@ -1,0 +1,49 @@
+import { Do } from '../controls/words';
+import type { Darkroom } from '../darkroom/useDarkroom';
+import { offerFile } from '../state/offerFile';
+import { useWorkbench } from '../state/workbench';
+import { fileName } from '../takeaway/fileName';
+import { useWork } from '../takeaway/useWork';
+import { WorkBar } from '../takeaway/WorkBar';
+import { handout as said } from '../words/handout.en';
+
+interface Saved {
+  readonly name: string;
+  readonly bytes: number;
+  readonly missing: readonly string[];
+}
+
+/** Saves the pages as a PDF, or hands them to the browser's own printing. */
+export function SavePdf({ darkroom }: { darkroom: Darkroom }) {
+  const { session } = useWorkbench();
+  const work = useWork<Saved>();
+  const isEmpty = session.handout.pages.length === 0;
+  const save = () =>
+    work.start(async (signal, onProgress) => {
+      const { makePdf } = await import('./makePdf');
+      const { blob, missing } = await makePdf({ session, darkroom, signal, onProgress });
+      const name = fileName(session.title, 'pdf');
+      offerFile(blob, name);
+      return { name, bytes: blob.size, missing };
+    });
+  return (
+    <>
+      <div className="row">
+        <Do main isPending={work.state.is === 'working'} isDisabled={isEmpty} onPress={save}>
+          {said.savePdf}
+        </Do>
+        <Do isDisabled={isEmpty} onPress={() => window.print()}>
+          {said.print}
+        </Do>
+      </div>
+      <p className="slip-note">{said.pdfNote}</p>
+      <WorkBar
+        work={work}
+        done={({ name, bytes, missing }) =>
+          said.pdfSaved(name, (bytes / 1e6).toFixed(1), missing.join(' '))
+        }
+        failed={said.pdfFailed}
+      />
+    </>
+  );
+}

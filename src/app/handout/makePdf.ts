@@ -1,0 +1,52 @@
+/** The pages on the screen -> a PDF, with their pictures rendered again at the size of the print. */
+import { paperSize } from '../../handout/paper';
+import { readPage } from '../../handout/pdf/readPage';
+import type { ImageMark } from '../../handout/pdf/types';
+import { type Pdf, writePdf } from '../../handout/pdf/writePdf';
+import type { Session } from '../../session/types';
+import type { Darkroom } from '../darkroom/useDarkroom';
+import { requestOf } from './Photograph';
+import { photograph } from './photographs';
+
+const DOTS_PER_INCH = 300;
+const POINTS_PER_INCH = 72;
+const QUALITY = 0.92;
+/** Views a pixel. */
+const SAMPLES = 16;
+
+interface Request {
+  readonly session: Session;
+  readonly darkroom: Darkroom;
+  readonly signal: AbortSignal;
+  readonly onProgress: (share: number) => void;
+}
+
+const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
+
+/** @throws AbortError when the signal is raised. */
+export async function makePdf({ session, darkroom, signal, onProgress }: Request): Promise<Pdf> {
+  await document.fonts.ready;
+  const { handout, title } = session;
+  const size = paperSize(handout.paper, handout.orientation);
+  const pages = [...document.querySelectorAll<HTMLElement>('.paper')];
+  const imageFor = async ({ element, width }: ImageMark): Promise<Uint8Array> => {
+    const request = requestOf(element.dataset.photograph ?? '');
+    if (!request) return bytesOf(await (await fetch(element.src)).blob());
+    const canvas = await photograph(darkroom, {
+      ...request,
+      width: Math.round((width / POINTS_PER_INCH) * DOTS_PER_INCH),
+      samples: SAMPLES,
+      signal,
+    });
+    return bytesOf(await canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY }));
+  };
+  return writePdf({
+    pages: pages.map((page) => readPage(page, size)),
+    title,
+    author: handout.author.name,
+    language: document.documentElement.lang || 'en',
+    imageFor,
+    signal,
+    onProgress,
+  });
+}

@@ -1,0 +1,55 @@
+import './numbers.css';
+import { useMemo } from 'react';
+import { evenlyChosen, rangeTable } from '../../../handout/range-table';
+import { formatLength } from '../../../readings/format';
+import type { ReadingId } from '../../../readings/rows';
+import { letterAt } from '../../compare/series';
+import { useWorkbench } from '../../state/workbench';
+import { RangeTableView } from '../../takeaway/table/RangeTableView';
+import { table as said } from '../../words/table.en';
+import type { PageSitting } from '../useSitting';
+import { tabledOf } from './tabled';
+
+const MAIN: readonly ReadingId[] = [
+  'nose_to_ear_ratio',
+  'size_ratio.nose_tip',
+  'size_ratio.ears',
+  'background_size_ratio',
+  'depth_of_field_m.total',
+  'focal_length_mm',
+];
+/** With two people there is room for half of them. */
+const FEWER = 3;
+
+/** Rows that leave room for the charts below, by how the sheet lies. */
+const MOST_ROWS = { portrait: 20, landscape: 8 } as const;
+
+/** The main readings from each of the session's standpoints. */
+export function NumbersPart({ sitting }: { sitting: PageSitting }) {
+  const { models } = useWorkbench();
+  const { session, pronoun } = sitting;
+  const { tabled, units, handout } = session;
+  const standpoints = evenlyChosen(tabled, MOST_ROWS[handout.orientation]);
+  const table = useMemo(() => {
+    const sitters = tabledOf(sitting, models);
+    const readings = new Set(sitters.length > 1 ? MAIN.slice(0, FEWER) : MAIN);
+    return rangeTable(
+      {
+        standpoints,
+        sitters,
+        readings,
+        letterAt: (standpoint) => letterAt(session, standpoint),
+        show: (standpoint) => formatLength(standpoint, units, 'distance'),
+      },
+      { units, pronoun },
+    );
+  }, [sitting, models, session, standpoints, units, pronoun]);
+  return (
+    <>
+      <RangeTableView table={table} className="page-numbers" />
+      {standpoints.length < tabled.length && (
+        <p className="page-note">{said.leftOut(standpoints.length, tabled.length)}</p>
+      )}
+    </>
+  );
+}
