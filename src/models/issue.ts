@@ -7,8 +7,13 @@ export function describeIssue(issue: v.BaseIssue<unknown>): string {
   if (issue.expected === null) return field + issue.message;
   if (issue.expected === 'never') return `${field}expected no such field`;
   if (issue.received === 'undefined') return `${field}expected ${plain(issue)}, but it is missing`;
-  return `${field}expected ${plain(issue)}, received ${issue.received}`;
+  return `${field}expected ${plain(issue)}, received ${shortened(issue.received)}`;
 }
+
+const LONGEST_SHOWN = 60;
+
+const shortened = (received: string): string =>
+  received.length <= LONGEST_SHOWN ? received : `${received.slice(0, LONGEST_SHOWN)}…`;
 
 /** A missing key is reported as its quoted name; the words for the rest are valibot's own. */
 const plain = (issue: v.BaseIssue<unknown>): string =>

@@ -6,11 +6,12 @@ import { clampSession } from './clamp';
 import { lensesOf } from './kit';
 import { MIGRATIONS, migrate } from './migrate';
 import { impossibility } from './person';
+import { isRecord } from './record';
 import { sessionSchema } from './schema';
 import { SESSION_VERSION, type Session } from './types';
 
 /** Where a session came from, as a sentence calls it. */
-export type Carrier = 'file' | 'link' | 'saved session';
+export type Carrier = 'file' | 'link' | 'picture' | 'saved session';
 
 export type Fault =
   | 'too-large'
@@ -24,7 +25,9 @@ export type Fault =
 export interface Undecoded {
   readonly ok: false;
   readonly fault: Fault;
-  /** One or two sentences for the screen; nothing was changed. */
+  /** What is wrong, as a sentence. */
+  readonly what: string;
+  /** The same for the screen, saying that nothing was changed. */
   readonly sentence: string;
 }
 export type Decoded = { readonly ok: true; readonly session: Session } | Undecoded;
@@ -32,14 +35,12 @@ export type Decoded = { readonly ok: true; readonly session: Session } | Undecod
 /** What tells a session's JSON from any other. */
 export const FORMAT = 'standpoint-session';
 
-export const failed = (fault: Fault, sentence: string): Undecoded => ({
+export const failed = (fault: Fault, what: string): Undecoded => ({
   ok: false,
   fault,
-  sentence: `${sentence} Nothing was changed.`,
+  what,
+  sentence: `${what} Nothing was changed.`,
 });
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** What goes into a file, a link and the store alike. */
 export const envelope = (session: object) => ({ format: FORMAT, session });
@@ -64,7 +65,7 @@ export function decodeEnvelope(value: unknown, carrier: Carrier, models: Models)
       case 'damaged':
         return failed(
           'damaged',
-          `This ${carrier} is damaged: it does not hold what its version asks for.`,
+          `This ${carrier} is damaged at ${migrated.what}, as its version has it.`,
         );
     }
   }

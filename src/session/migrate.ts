@@ -2,6 +2,7 @@
  * Sessions of older versions are lifted one version at a time, so that each step is written
  * once, when a version is left behind, and never touched again.
  */
+import { isRecord } from './record';
 
 export interface Migration {
   /** The version it starts from; it yields the next one. */
@@ -12,18 +13,27 @@ export interface Migration {
   readonly lift: (session: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 }
 
-const record = (value: unknown): Record<string, unknown> => {
-  if (typeof value !== 'object' || value === null) throw new TypeError('expected an object');
-  return value as Record<string, unknown>;
-};
-const list = (value: unknown): unknown[] => {
-  if (!Array.isArray(value)) throw new TypeError('expected a list');
+/** What an old session lacks: the field and what was expected there. */
+class Lack extends TypeError {
+  constructor(field: string, expected: string) {
+    super(`${field}: expected ${expected}`);
+  }
+}
+
+const record = (value: unknown, field: string): Record<string, unknown> => {
+  if (!isRecord(value)) throw new Lack(field, 'an object');
   return value;
 };
-const number = (value: unknown): number => {
-  if (typeof value !== 'number') throw new TypeError('expected a number');
+const list = (value: unknown, field: string): unknown[] => {
+  if (!Array.isArray(value)) throw new Lack(field, 'a list');
   return value;
 };
+const number = (value: unknown, field: string): number => {
+  if (typeof value !== 'number') throw new Lack(field, 'a number');
+  return value;
+};
+const picturesOf = (value: unknown): Record<string, unknown>[] =>
+  list(value, 'pictures').map((picture, i) => record(picture, `pictures.${i}`));
 
 /** One entry for each version left behind, oldest first. Version 1 is the first. */
 export const MIGRATIONS: readonly Migration[] = [
@@ -31,8 +41,8 @@ export const MIGRATIONS: readonly Migration[] = [
     from: 1,
     what: 'one or two people with looks and gaze in place of one sitter; each picture names who is in it; four lights in place of the key',
     lift: ({ sitter, pictures, light, ...rest }) => {
-      const { model, changes, pose } = record(sitter);
-      const key = record(light);
+      const { model, changes, pose } = record(sitter, 'sitter');
+      const key = record(light, 'light');
       // The others stood, unseen, on the side away from the key.
       const side = typeof key.azimuth === 'number' && key.azimuth < 0 ? -1 : 1;
       return {
@@ -42,7 +52,7 @@ export const MIGRATIONS: readonly Migration[] = [
             id: '1',
             model,
             changes,
-            pose: { stance: 'standing', arms: 'hanging', lean: 0, ...record(pose) },
+            pose: { stance: 'standing', arms: 'hanging', lean: 0, ...record(pose, 'sitter.pose') },
             looks: {},
             // Eyes were fixed in the head.
             gaze: 'ahead',
@@ -55,7 +65,7 @@ export const MIGRATIONS: readonly Migration[] = [
           hair: { azimuth: side * -2.583, elevation: 0.628, strength: 1, softness: 0.2 },
           background: { azimuth: 0, elevation: -0.07, strength: 1, softness: 0.8 },
         },
-        pictures: list(pictures).map((picture) => ({ of: ['1'], ...record(picture) })),
+        pictures: picturesOf(pictures).map((picture) => ({ of: ['1'], ...picture })),
       };
     },
   },
@@ -63,19 +73,20 @@ export const MIGRATIONS: readonly Migration[] = [
     from: 2,
     what: 'kits of several bodies in place of one body and its lenses; own lenses; a room with sides; lights at a distance; the plan',
     lift: ({ body, lenses, light, room, ...rest }) => {
-      const { backdrop, cameraWall, behindCamera } = record(room);
-      const lamps = record(light);
-      const crop = record(rest.crop);
-      const pictures = list(rest.pictures).map(record);
+      const { backdrop, cameraWall, behindCamera } = record(room, 'room');
+      const lamps = record(light, 'light');
+      const crop = record(rest.crop, 'crop');
+      const pictures = picturesOf(rest.pictures);
       // The backdrop was taken to hang 0.20 m off the wall.
-      const length = 0.2 + number(backdrop) + number(cameraWall);
+      const length =
+        0.2 + number(backdrop, 'room.backdrop') + number(cameraWall, 'room.cameraWall');
       return {
         ...rest,
         kits: [
           {
             id: 'kit-1',
             name: 'Kit',
-            bodies: [{ id: 'body-1', name: 'Body', ...record(body) }],
+            bodies: [{ id: 'body-1', name: 'Body', ...record(body, 'body') }],
             body: 'body-1',
             lenses,
           },
@@ -86,8 +97,11 @@ export const MIGRATIONS: readonly Migration[] = [
         light: Object.fromEntries(
           Object.entries({ key: 2.2, fill: 3.7, hair: 2.1, background: 1.4 }).map(
             ([name, distance]) => {
-              const { softness, ...lamp } = record(lamps[name]);
-              return [name, { ...lamp, distance, size: number(softness) * distance }];
+              const { softness, ...lamp } = record(lamps[name], `light.${name}`);
+              return [
+                name,
+                { ...lamp, distance, size: number(softness, `light.${name}.softness`) * distance },
+              ];
             },
           ),
         ),
@@ -142,7 +156,9 @@ export const MIGRATIONS: readonly Migration[] = [
 
 export type Migrated =
   | { readonly ok: true; readonly session: Record<string, unknown> }
-  | { readonly ok: false; readonly reason: 'newer' | 'unknown-version' | 'no-version' | 'damaged' };
+  | { readonly ok: false; readonly reason: 'newer' | 'unknown-version' | 'no-version' }
+  /** `what` is the field and what was expected there. */
+  | { readonly ok: false; readonly reason: 'damaged'; readonly what: string };
 
 /** Throws unless the list runs without a gap up to `target`: a fault of the program, not of a file. */
 export function checkMigrations(migrations: readonly Migration[], target: number): void {
@@ -171,7 +187,7 @@ export function migrate(
       { ...session },
     );
     return { ok: true, session: lifted };
-  } catch {
-    return { ok: false, reason: 'damaged' };
+  } catch (error) {
+    return { ok: false, reason: 'damaged', what: (error as Error).message };
   }
 }

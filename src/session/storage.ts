@@ -1,28 +1,13 @@
 /**
- * Sessions kept in the browser. Each tab writes its own record, so that two tabs never overwrite
- * each other; a record that cannot be read is set aside, not deleted. Nothing here rejects.
+ * Sessions kept in the browser as they are worked on. Each document of a tab has a record of its own, so
+ * that two tabs, or a session and the one opened after it, never overwrite each other; a record that cannot
+ * be read is set aside, not deleted. Nothing here rejects.
  */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Models } from '../models/types';
-import { type Decoded, decodeEnvelope, envelope, failed } from './decode';
+import { type Database, latestFirst, newId, openDatabase, type SavedRecord } from './database';
+import { decodeEnvelope, envelope } from './decode';
 import type { Session } from './types';
 
-interface SavedRecord {
-  readonly id: string;
-  readonly title: string;
-  /** Milliseconds since 1970. */
-  readonly savedAt: number;
-  readonly document: unknown;
-  /** Why it could not be read, once that was found. */
-  readonly aside?: string;
-}
-
-interface Schema extends DBSchema {
-  sessions: { key: string; value: SavedRecord };
-}
-
-const DATABASE = 'standpoint';
-const DATABASE_VERSION = 1;
 const TAB_KEY = 'standpoint-record';
 
 export type Saved =
@@ -41,22 +26,19 @@ export type Restored =
   | { readonly kind: 'unreadable'; readonly sentence: string }
   | { readonly kind: 'missing'; readonly sentence: string };
 
-export interface Earlier {
-  readonly id: string;
-  readonly title: string;
-  readonly savedAt: number;
-  readonly isReadable: boolean;
-}
-
 export interface SessionStorage {
+  /** Null where the browser keeps nothing. */
+  readonly database: Database | null;
   /** This tab's last session, else the last one of any tab. */
   restore(): Promise<Restored>;
-  save(session: Session): Promise<Saved>;
-  /** The next save makes a new record: what was saved so far stays as it is. */
-  startRecord(): void;
-  /** All records, the latest first. */
-  list(): Promise<readonly Earlier[]>;
-  open(id: string): Promise<Decoded>;
+  /** Into the document's record; a document without one is given a new one. */
+  save(session: Session, document: number): Promise<Saved>;
+  /** The record that a document of this tab is saved into; null before its first save. */
+  recordOf(document: number): string | null;
+  /** Takes a record for this tab; false when another tab has it open. */
+  hold(id: string): Promise<boolean>;
+  /** A document is saved into a record that this tab holds. */
+  assign(document: number, id: string): void;
 }
 
 /** What a tab remembers across a reload; window.sessionStorage. */
@@ -91,43 +73,22 @@ function remember(tab: TabMemory | null, id: string): void {
   }
 }
 
+export const lockOf = (id: string): string => `${TAB_KEY} ${id}`;
+
 /** A duplicated tab remembers the same record: only the first of them may go on writing it. */
-async function isOurs(id: string): Promise<boolean> {
+async function lock(id: string): Promise<boolean> {
   const locks = globalThis.navigator?.locks;
   if (!locks) return true;
   return new Promise((resolve) => {
     locks
-      .request(`${TAB_KEY} ${id}`, { ifAvailable: true }, (lock) => {
-        resolve(lock !== null);
+      .request(lockOf(id), { ifAvailable: true }, (granted) => {
+        resolve(granted !== null);
         // Held until the tab closes.
-        return lock === null ? undefined : new Promise<void>(() => undefined);
+        return granted === null ? undefined : new Promise<void>(() => undefined);
       })
       .catch(() => resolve(true));
   });
 }
-
-async function openDatabase(): Promise<IDBPDatabase<Schema> | null> {
-  try {
-    return await openDB<Schema>(DATABASE, DATABASE_VERSION, {
-      upgrade: (database) => {
-        database.createObjectStore('sessions', { keyPath: 'id' });
-      },
-      blocking: (_current, _blocked, event) => {
-        (event.target as IDBDatabase).close();
-      },
-    });
-  } catch {
-    return null;
-  }
-}
-
-/** Unlike crypto.randomUUID, this is there on a page without a certificate too. */
-const newId = (): string =>
-  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) =>
-    byte.toString(16).padStart(2, '0'),
-  ).join('');
-
-const latestFirst = (a: SavedRecord, b: SavedRecord): number => b.savedAt - a.savedAt;
 
 /** Opens the browser's store. Where there is none, every call says so. */
 export async function openStorage(
@@ -136,37 +97,51 @@ export async function openStorage(
 ): Promise<SessionStorage> {
   const database = await openDatabase();
   const own = remembered(tab);
-  let writing = own !== null && (await isOurs(own)) ? own : null;
+  const records = new Map<number, string>();
+  const held = new Set<string>();
 
-  const startRecord = () => {
-    writing = null;
+  const hold = async (id: string): Promise<boolean> => {
+    if (held.has(id)) return true;
+    const isOurs = await lock(id);
+    if (isOurs) held.add(id);
+    return isOurs;
   };
+  // The document that the page begins with goes on in the tab's own record.
+  if (own !== null && (await hold(own))) records.set(0, own);
 
-  const claim = (): string => {
-    if (writing !== null) return writing;
-    writing = newId();
-    void isOurs(writing);
-    remember(tab, writing);
-    return writing;
+  const claim = (document: number): string => {
+    const id = records.get(document) ?? newId();
+    if (!records.has(document)) {
+      records.set(document, id);
+      void hold(id);
+    }
+    remember(tab, id);
+    return id;
   };
-
-  const read = ({ document }: SavedRecord): Decoded =>
-    decodeEnvelope(document, 'saved session', models);
 
   const setAside = async (record: SavedRecord, sentence: string) => {
-    if (writing === record.id) startRecord();
+    records.delete(0);
     await database?.put('sessions', { ...record, aside: sentence }).catch(() => undefined);
   };
 
   return {
-    startRecord,
+    database,
+    hold,
+    recordOf: (document) => records.get(document) ?? null,
+    assign: (document, id) => {
+      records.set(document, id);
+      remember(tab, id);
+    },
     restore: async () => {
       if (!database) return { kind: 'missing', sentence: MISSING };
       try {
-        const records = (await database.getAll('sessions')).filter(({ aside }) => !aside);
-        const record = records.find(({ id }) => id === own) ?? records.toSorted(latestFirst)[0];
+        const all = await database.getAll('sessions');
+        const kept = all.filter(({ aside, deletedAt }) => !aside && deletedAt === undefined);
+        const record = kept.find(({ id }) => id === own) ?? kept.sort(latestFirst)[0];
+        // Whatever was set aside or deleted stays as it is.
+        if (record?.id !== own) records.delete(0);
         if (!record) return { kind: 'none' };
-        const decoded = read(record);
+        const decoded = decodeEnvelope(record.document, 'saved session', models);
         if (decoded.ok) {
           return { kind: 'session', session: decoded.session, savedAt: record.savedAt };
         }
@@ -176,10 +151,15 @@ export async function openStorage(
         return { kind: 'missing', sentence: MISSING };
       }
     },
-    save: async (session) => {
+    save: async (session, document) => {
       if (!database) return notSaved('missing');
       const savedAt = Date.now();
-      const record = { id: claim(), title: session.title, savedAt, document: envelope(session) };
+      const record = {
+        id: claim(document),
+        title: session.title,
+        savedAt,
+        document: envelope(session),
+      };
       try {
         const transaction = database.transaction('sessions', 'readwrite');
         // A full disk may let the request pass and abort the transaction after it.
@@ -188,20 +168,6 @@ export async function openStorage(
       } catch (error) {
         return notSaved((error as Error).name === 'QuotaExceededError' ? 'full' : 'failed');
       }
-    },
-    list: async () => {
-      const records = await database?.getAll('sessions').catch(() => []);
-      return (records ?? []).sort(latestFirst).map(({ id, title, savedAt, aside }) => ({
-        id,
-        title,
-        savedAt,
-        isReadable: aside === undefined,
-      }));
-    },
-    open: async (id) => {
-      const record = await database?.get('sessions', id).catch(() => undefined);
-      if (!record) return failed('not-a-session', 'This saved session is gone.');
-      return read(record);
     },
   };
 }

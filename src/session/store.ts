@@ -7,14 +7,18 @@ import type { Action } from './actions/action';
 import type { ActionContext } from './follow';
 import type { Session } from './types';
 
-/** A session and how it came about: the label of the step that made it, null for the first. */
+/** A session and how it came about. */
 interface Step {
   readonly session: Session;
+  /** Of the step that made it, null for the first. */
   readonly label: string | null;
+  readonly document: number;
 }
 
 export interface SessionState {
   readonly session: Session;
+  /** Which document it is: 0, until another one is opened over it. Undo goes back to the former one. */
+  readonly document: number;
   /** What undo would take back and redo would bring again, in words; null when there is nothing. */
   readonly undoLabel: string | null;
   readonly redoLabel: string | null;
@@ -37,8 +41,10 @@ export interface SessionStore extends StoreApi<SessionState> {
   drag(): Drag;
   undo(): void;
   redo(): void;
-  /** Another session (a file, a link) as one step that can be undone. */
+  /** Another document (a file, a link) as one step that can be undone; nothing when it is the same session. */
   open(session: Session, label: string): void;
+  /** The same even for an equal session. Gives the document's number. */
+  openAnother(session: Session, label: string): number;
 }
 
 /** Steps kept: hours of work, and well below a megabyte. */
@@ -52,12 +58,14 @@ const isSame = (a: Session, b: Session): boolean => JSON.stringify(a) === JSON.s
  */
 export function createSessionStore(initial: Session, context: () => ActionContext): SessionStore {
   let past: readonly Step[] = [];
-  let present: Step = { session: initial, label: null };
+  let present: Step = { session: initial, label: null, document: 0 };
   let future: readonly Step[] = [];
   let dragged: Drag | null = null;
+  let documents = 1;
 
   const state = (): SessionState => ({
     session: present.session,
+    document: present.document,
     undoLabel: past.length > 0 ? present.label : null,
     redoLabel: future[0]?.label ?? null,
     isDragging: dragged !== null,
@@ -75,15 +83,24 @@ export function createSessionStore(initial: Session, context: () => ActionContex
     const around = context();
     const session = edit(present.session, args, around);
     if (session === present.session) return null;
-    return { session, label: label(session, args, around) };
+    return { session, label: label(session, args, around), document: present.document };
   };
 
   const endDrag = () => {
     dragged?.end();
   };
 
+  const openAnother = (session: Session, label: string): number => {
+    endDrag();
+    const document = documents++;
+    push({ session, label, document });
+    publish();
+    return document;
+  };
+
   return {
     ...store,
+    openAnother,
     act: (action, args) => {
       endDrag();
       const step = stepOf(action, args);
@@ -141,9 +158,7 @@ export function createSessionStore(initial: Session, context: () => ActionContex
     },
     open: (session, label) => {
       endDrag();
-      if (isSame(session, present.session)) return;
-      push({ session, label });
-      publish();
+      if (!isSame(session, present.session)) openAnother(session, label);
     },
   };
 }

@@ -10,7 +10,7 @@ import { demoSession } from '../../src/session/demo';
 import { openStorage, type Saved } from '../../src/session/storage';
 import { createSessionStore } from '../../src/session/store';
 import { SESSION_VERSION } from '../../src/session/types';
-import { context, models } from './fixtures';
+import { context, models, must } from './fixtures';
 
 const demo = demoSession();
 const titled = (title: string) => ({ ...demo, title });
@@ -42,18 +42,18 @@ describe('sessions kept in the browser', () => {
     const tab = tabMemory();
     const storage = await openStorage(models, tab);
     expect(await storage.restore()).toEqual({ kind: 'none' });
-    expect(await storage.save(titled('One'))).toMatchObject({ ok: true });
+    expect(await storage.save(titled('One'), 0)).toMatchObject({ ok: true });
     const reloaded = await openStorage(models, tab);
     expect(await reloaded.restore()).toMatchObject({ kind: 'session', session: titled('One') });
-    await reloaded.save(titled('Two'));
-    expect(await reloaded.list()).toHaveLength(1);
+    await reloaded.save(titled('Two'), 0);
+    expect(await allRecords()).toHaveLength(1);
   });
 
   it('by version 2 come back too', async () => {
     const old = new URL('./files/version-2.standpoint.json', import.meta.url);
     const document = JSON.parse(readFileSync(old, 'utf8')) as ReturnType<typeof envelope>;
     const storage = await openStorage(models);
-    await storage.save(demo);
+    await storage.save(demo, 0);
     const database = await openDB('standpoint');
     const [record] = await database.getAll('sessions');
     await database.put('sessions', { ...record, document });
@@ -66,14 +66,14 @@ describe('sessions kept in the browser', () => {
   it('of two tabs do not overwrite each other', async () => {
     const [left, right] = [tabMemory(), tabMemory()];
     const first = await openStorage(models, left);
-    await first.save(titled('Left'));
+    await first.save(titled('Left'), 0);
     const second = await openStorage(models, right);
     expect(await second.restore()).toMatchObject({ session: titled('Left') });
-    await second.save(titled('Right'));
+    await second.save(titled('Right'), 0);
     expect(await (await openStorage(models, left)).restore()).toMatchObject({
       session: titled('Left'),
     });
-    expect((await first.list()).map(({ title }) => title).sort()).toEqual(['Left', 'Right']);
+    expect((await allRecords()).map(({ title }) => title).sort()).toEqual(['Left', 'Right']);
   });
 
   it('of a duplicated tab do not overwrite each other either', async () => {
@@ -89,26 +89,29 @@ describe('sessions kept in the browser', () => {
     });
     const tab = tabMemory();
     const original = await openStorage(models, tab);
-    await original.save(titled('Original'));
+    await original.save(titled('Original'), 0);
     const copy = await openStorage(models, tab);
     expect(await copy.restore()).toMatchObject({ session: titled('Original') });
-    await copy.save(titled('Copy'));
-    expect((await original.list()).map(({ title }) => title).sort()).toEqual(['Copy', 'Original']);
+    await copy.save(titled('Copy'), 0);
+    expect((await allRecords()).map(({ title }) => title).sort()).toEqual(['Copy', 'Original']);
   });
 
-  it('stay when another one is begun, and open again', async () => {
+  it('stay when another document is opened over them', async () => {
     const storage = await openStorage(models, tabMemory());
-    await storage.save(titled('Mine'));
-    storage.startRecord();
-    await storage.save(titled('From a link'));
-    const mine = (await storage.list()).find(({ title }) => title === 'Mine');
-    expect(await storage.open(mine?.id ?? '')).toEqual({ ok: true, session: titled('Mine') });
-    expect(await storage.open('gone')).toMatchObject({ ok: false });
+    await storage.save(titled('Mine'), 0);
+    await storage.save(titled('From a link'), 1);
+    // Undo goes back to the document before it.
+    await storage.save(titled('Mine again'), 0);
+    expect((await allRecords()).map(({ title }) => title).sort()).toEqual([
+      'From a link',
+      'Mine again',
+    ]);
+    expect(storage.recordOf(1)).not.toBe(storage.recordOf(0));
   });
 
   it('that cannot be read are set aside, not deleted', async () => {
     const tab = tabMemory();
-    await (await openStorage(models, tab)).save(titled('Sound'));
+    await (await openStorage(models, tab)).save(titled('Sound'), 0);
     const database = await openDB('standpoint');
     const [record] = await database.getAll('sessions');
     const broken = {
@@ -123,7 +126,7 @@ describe('sessions kept in the browser', () => {
       kind: 'unreadable',
       sentence: expect.stringMatching(/^This saved session is damaged at /),
     });
-    await storage.save(titled('After'));
+    await storage.save(titled('After'), 0);
     const records = await allRecords();
     expect(records).toHaveLength(2);
     expect(records).toContainEqual({ ...broken, aside: expect.any(String) });
@@ -132,9 +135,36 @@ describe('sessions kept in the browser', () => {
     });
   });
 
+  it('that were set aside are not written over by what comes back in their stead', async () => {
+    const tab = tabMemory();
+    await (await openStorage(models, tabMemory())).save(titled('Of another tab'), 0);
+    await (await openStorage(models, tab)).save(titled('Mine'), 0);
+    const database = await openDB('standpoint');
+    const mine = must((await allRecords()).find(({ title }) => title === 'Mine'));
+    await database.put('sessions', { ...mine, aside: 'Damaged.' });
+    const storage = await openStorage(models, tab);
+    expect(await storage.restore()).toMatchObject({ session: titled('Of another tab') });
+    await storage.save(titled('Edited'), 0);
+    expect(await database.get('sessions', mine.id)).toEqual({ ...mine, aside: 'Damaged.' });
+  });
+
+  it('by a database of version 1 stay when pictures are added to it', async () => {
+    const old = await openDB('standpoint', 1, {
+      upgrade: (database) => void database.createObjectStore('sessions', { keyPath: 'id' }),
+    });
+    const record = { id: 'old', title: 'Mine', savedAt: 5, document: envelope(titled('Mine')) };
+    await old.put('sessions', record);
+    old.close();
+    const { database, restore } = await openStorage(models, tabMemory());
+    expect(database?.version).toBe(2);
+    expect([...(database?.objectStoreNames ?? [])]).toEqual(['pictures', 'sessions']);
+    expect(await allRecords()).toEqual([record]);
+    expect(await restore()).toMatchObject({ session: titled('Mine'), savedAt: 5 });
+  });
+
   it('of a newer version are left as they are', async () => {
     const tab = tabMemory();
-    await (await openStorage(models, tab)).save(titled('Sound'));
+    await (await openStorage(models, tab)).save(titled('Sound'), 0);
     const database = await openDB('standpoint');
     const [record] = await database.getAll('sessions');
     const newer = { ...record, document: { ...envelope(demo), session: { ...demo, version: 99 } } };
@@ -154,18 +184,17 @@ describe('a browser that does not keep', () => {
     });
     const storage = await openStorage(models, tabMemory());
     expect(await storage.restore()).toMatchObject({ kind: 'missing' });
-    expect(await storage.save(demo)).toMatchObject({ ok: false, reason: 'missing' });
-    expect(await storage.list()).toEqual([]);
-    expect(await storage.open('x')).toMatchObject({ ok: false });
+    expect(await storage.save(demo, 0)).toMatchObject({ ok: false, reason: 'missing' });
+    expect(storage.database).toBeNull();
   });
 
   it('with a full disk says so, whether the request fails or the transaction after it', async () => {
     const storage = await openStorage(models, tabMemory());
-    await storage.save(titled('Before'));
+    await storage.save(titled('Before'), 0);
     const full = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
       throw new DOMException('full', 'QuotaExceededError');
     });
-    expect(await storage.save(titled('Lost?'))).toMatchObject({
+    expect(await storage.save(titled('Lost?'), 0)).toMatchObject({
       ok: false,
       reason: 'full',
       sentence: expect.stringMatching(/Save a file/),
@@ -181,10 +210,10 @@ describe('a browser that does not keep', () => {
       request.addEventListener('success', () => this.transaction.abort());
       return request;
     });
-    expect(await storage.save(titled('Lost?'))).toMatchObject({ ok: false, reason: 'failed' });
+    expect(await storage.save(titled('Lost?'), 0)).toMatchObject({ ok: false, reason: 'failed' });
     vi.restoreAllMocks();
     expect(await storage.restore()).toMatchObject({ session: titled('Before') });
-    expect(await storage.save(titled('After'))).toMatchObject({ ok: true });
+    expect(await storage.save(titled('After'), 0)).toMatchObject({ ok: true });
   });
 
   it('forbids the tab a memory: the latest session comes back', async () => {
@@ -196,7 +225,7 @@ describe('a browser that does not keep', () => {
         throw new DOMException('no', 'SecurityError');
       },
     };
-    await (await openStorage(models, barred)).save(titled('Kept'));
+    await (await openStorage(models, barred)).save(titled('Kept'), 0);
     expect(await (await openStorage(models, barred)).restore()).toMatchObject({
       session: titled('Kept'),
     });
@@ -212,7 +241,7 @@ describe('saving as the user works', () => {
     const running = autosave(
       store,
       { save },
-      { page, onSaved: (saved) => outcomes.push(saved), delay: 100 },
+      { page, saved: demo, onSaved: (saved) => outcomes.push(saved), delay: 100 },
     );
     return { store, page, outcomes, running, save };
   }
@@ -228,7 +257,7 @@ describe('saving as the user works', () => {
     expect(save).not.toHaveBeenCalled();
     await vi.advanceTimersByTimeAsync(60);
     expect(save).toHaveBeenCalledTimes(1);
-    expect(save).toHaveBeenCalledWith(store.getState().session);
+    expect(save).toHaveBeenCalledWith(store.getState().session, 0);
   });
 
   it('does not save within a drag, but after it', async () => {
@@ -284,6 +313,34 @@ describe('saving as the user works', () => {
     move(store, 0.6);
     await vi.advanceTimersByTimeAsync(1000);
     expect(order).toEqual(['0.5', '0.6']);
+  });
+
+  it('saves what is not saved yet where it belongs when another document is opened', async () => {
+    const { store, save } = setUp();
+    move(store, 0.5);
+    const before = store.getState().session;
+    const linked = titled('From a link');
+    store.open(linked, 'Link opened');
+    await vi.advanceTimersByTimeAsync(500);
+    expect(save.mock.calls).toEqual([
+      [before, 0],
+      [linked, 1],
+    ]);
+    store.undo();
+    await vi.advanceTimersByTimeAsync(500);
+    expect(save).toHaveBeenLastCalledWith(before, 0);
+  });
+
+  it('saves what a link brought before it began', async () => {
+    vi.useFakeTimers();
+    const store = createSessionStore(demo, () => context);
+    const linked = titled('From a link');
+    store.open(linked, 'Link opened');
+    const save = vi.fn(async (): Promise<Saved> => ({ ok: true, savedAt: 1 }));
+    const page = new EventTarget();
+    autosave(store, { save }, { page, saved: demo, onSaved: () => undefined });
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(save).toHaveBeenCalledExactlyOnceWith(linked, 1);
   });
 
   it('stops', async () => {

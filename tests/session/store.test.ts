@@ -102,6 +102,30 @@ describe('a drag', () => {
   });
 });
 
+describe('another document', () => {
+  it('has a number of its own, and undo goes back to the former one', () => {
+    const store = newStore();
+    expect(now(store).document).toBe(0);
+    store.open({ ...demoSession(), title: 'Other' }, 'File opened');
+    expect(now(store).document).toBe(1);
+    store.act(actions.moveStandpoint, { letter: 'A', to: 0.5 });
+    expect(now(store).document).toBe(1);
+    store.undo();
+    store.undo();
+    expect(now(store).document).toBe(0);
+    store.redo();
+    expect(now(store).document).toBe(1);
+  });
+
+  it('is opened only when it differs, unless it is asked for by itself', () => {
+    const store = newStore();
+    store.open(structuredClone(demoSession()), 'File opened');
+    expect(now(store)).toMatchObject({ document: 0, undoLabel: null });
+    expect(store.openAnother(structuredClone(demoSession()), 'Opened')).toBe(1);
+    expect(now(store)).toMatchObject({ document: 1, undoLabel: 'Opened' });
+  });
+});
+
 describe('any sequence of actions', () => {
   const letter = fc.constantFrom(...LETTERS);
   const metres = fc.double({ min: -1, max: 40, noNaN: true });

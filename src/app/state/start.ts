@@ -3,7 +3,7 @@ import { models } from '../../models/browser';
 import { type Autosave, autosave } from '../../session/autosave';
 import { demoSession } from '../../session/demo';
 import type { ActionContext } from '../../session/follow';
-import { openStorage, type Saved } from '../../session/storage';
+import { openStorage, type Saved, type SessionStorage } from '../../session/storage';
 import { createSessionStore, type SessionStore } from '../../session/store';
 import type { Session } from '../../session/types';
 import { linkCodec } from '../headOnDemand';
@@ -11,6 +11,7 @@ import { words } from '../words';
 
 export interface Started {
   readonly store: SessionStore;
+  readonly storage: SessionStorage;
   readonly notices: readonly string[];
   readonly savedAt: number | null;
   /** Opens another session as a step that undo takes back; what was kept so far stays as it is. */
@@ -36,15 +37,13 @@ export async function start(context: () => ActionContext): Promise<Started> {
   const initial = restored.kind === 'session' ? restored.session : demoSession();
   const store = createSessionStore(initial, context);
   const saving = (onSaved: (saved: Saved) => void) =>
-    autosave(store, storage, { onSaved, page: window });
-  const open = (session: Session, label: string) => {
-    storage.startRecord();
-    store.open(session, label);
-  };
+    autosave(store, storage, { onSaved, page: window, saved: initial });
+  const { open } = store;
   const sentence = await openLinked(open);
   if (sentence) notices.push(sentence);
   return {
     store,
+    storage,
     open,
     notices,
     savedAt: restored.kind === 'session' ? restored.savedAt : null,

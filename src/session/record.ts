@@ -1,0 +1,3 @@
+/** Is it a plain object of JSON, neither null nor a list? */
+export const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
