@@ -70,6 +70,15 @@ export function rangeTable(
   return { columns, rows };
 }
 
+/** At most so many of a list, the first and the last among them. */
+export function evenlyChosen<T>(list: readonly T[], most: number): readonly T[] {
+  if (list.length <= most) return list;
+  return Array.from(
+    { length: most },
+    (_, i) => list[Math.round((i * (list.length - 1)) / (most - 1))] as T,
+  );
+}
+
 /** What the table says besides its readings. */
 export interface RangeWords {
   readonly standpoint: string;

@@ -25,7 +25,7 @@ export const inPlaceOf = (person: Person, model: string): Person => ({
 
 /**
  * Measures of `person`, who is built as `sitter`, by distance in metres. Camera height, tilt and f-number are
- * those of the picture of `letter` (the first unless told).
+ * those of the picture of `letter` (the first unless told). What was measured once is kept.
  */
 export function measuredAlone(
   session: Session,
@@ -39,7 +39,8 @@ export function measuredAlone(
   const picture: Picture = { ...own, of: ['1'] };
   const alone: Session = { ...session, people: [{ ...person, id: '1' }], pictures: [picture] };
   const cast = { '1': sitter };
-  return (standpoint) => {
+  const measured = new Map<number, Measures>();
+  const measureFrom = (standpoint: number): Measures => {
     const from = pictureFrom(picture, standpoint);
     const resolved = resolvePicture(alone, from, models, cast);
     const { gaze } = leadFor(alone, cast, from);
@@ -48,5 +49,12 @@ export function measuredAlone(
     const { dimensions, landmarks } = sitter;
     const seen = { dimensions, landmarks: { ...landmarks, ...pupils } };
     return measure(readingInput(alone, resolved, { sitter: seen, at: [0, 0, 0] }));
+  };
+  return (standpoint) => {
+    const known = measured.get(standpoint);
+    if (known) return known;
+    const fresh = measureFrom(standpoint);
+    measured.set(standpoint, fresh);
+    return fresh;
   };
 }

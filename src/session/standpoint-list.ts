@@ -28,7 +28,7 @@ const REACHED = 1e-6;
 export function standpointsBetween(start: number, end: number, step: number): Standpoints {
   const outside = [start, end].find((each) => !isLegal(each));
   if (outside !== undefined) return refuse({ kind: 'outside', metres: outside });
-  if (!(step > 0)) return refuse({ kind: 'step' });
+  if (!(step > 0 && step < Number.POSITIVE_INFINITY)) return refuse({ kind: 'step' });
   const nearest = Math.min(start, end);
   const count = Math.floor((Math.max(start, end) - nearest) / step + REACHED) + 1;
   if (count > MOST.tabled) return refuse({ kind: 'many', count });
@@ -52,8 +52,13 @@ export function parseStandpointRange(
   return standpointsBetween(start.value, end.value, step.value);
 }
 
-/** Longer than any list of `MOST.tabled` lengths. */
+/** Longer than any list of `MOST.tabled` lengths, and than any one length. */
 const LONGEST_TEXT = 20_000;
+const LONGEST_LENGTH = 60;
+
+/** What is too long to be a length is cut, so that the refusal can show it. */
+const short = (part: string): string =>
+  part.length > LONGEST_LENGTH ? `${part.slice(0, LONGEST_LENGTH)}…` : part;
 
 /** "0.4, 60 cm, 2 ft", "0,4; 0,6": rising, each once. A comma before a digit is a decimal comma where it can be. */
 export function parseStandpointList(text: string, unit: LengthUnit): Standpoints {
@@ -66,7 +71,7 @@ export function parseStandpointList(text: string, unit: LengthUnit): Standpoints
   if (parts.length === 0) return refuse({ kind: 'none' });
   const found = new Set<number>();
   for (const part of parts) {
-    const parsed = parseLength(part, { unit });
+    const parsed = parseLength(short(part), { unit });
     if (!parsed.ok) return refuse({ kind: 'unreadable', why: parsed.why });
     if (!isLegal(parsed.value)) return refuse({ kind: 'outside', metres: parsed.value });
     found.add(clean(parsed.value));

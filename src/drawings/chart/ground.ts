@@ -17,6 +17,9 @@ const HEIGHT = { least: 9, most: 20 } as const;
 /** Height for one upright tick, rem. */
 const PER_TICK = 2.6;
 
+/** Standpoints so near to each other are one place, metres. */
+const SAME = 1e-6;
+
 export interface ChartSheet {
   readonly width: number;
   /** Root font size in pixels. */
@@ -51,7 +54,7 @@ export function distanceToX(
   farthest: number,
   { left, right }: Pick<Plot, 'left' | 'right'>,
 ): (distance: number) => number {
-  if (!(farthest > nearest)) return () => (left + right) / 2;
+  if (!(farthest - nearest > SAME)) return () => (left + right) / 2;
   if (scale === 'even') {
     const perMetre = (right - left) / (farthest - nearest);
     return evenScale(left - nearest * perMetre, perMetre).toX;
