@@ -5,7 +5,7 @@ import type { Box } from './sheet';
 export const WALL = [201, 201, 201, 255] as const;
 export const MAT = [250, 250, 250, 255] as const;
 const PAPER = '#f3f3f3';
-const INK = '#1a1a1a';
+export const INK = '#1a1a1a';
 const INK_2 = '#414141';
 
 export interface PrintedCaption {
@@ -57,7 +57,8 @@ export function drawCaption(
   pen.stroke();
   pen.textBaseline = 'middle';
   pen.fillStyle = caption.accent;
-  pen.font = `500 ${2.1 * line}px ${typeface}`;
+  // Several letters leave the words their room.
+  pen.font = `500 ${(caption.letter.length > 1 ? 1.3 : 2.1) * line}px ${typeface}`;
   pen.fillText(caption.letter, box.x + 0.8 * line, box.y + box.height / 2);
   const x = box.x + 1.5 * line + pen.measureText(caption.letter).width;
   const room = box.x + box.width - 0.5 * line - x;

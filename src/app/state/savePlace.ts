@@ -1,0 +1,55 @@
+/** Where a large file is written as it grows, in browsers that let a page do so. */
+
+interface PickerOptions {
+  readonly suggestedName: string;
+  readonly types: readonly { description: string; accept: Readonly<Record<string, string[]>> }[];
+}
+
+declare global {
+  interface Window {
+    showSaveFilePicker?(options: PickerOptions): Promise<FileSystemFileHandle>;
+  }
+  interface FileSystemFileHandle {
+    /** Not in every browser that has the picker. */
+    remove?(): Promise<void>;
+  }
+}
+
+export interface SavePlace {
+  readonly name: string;
+  readonly stream: FileSystemWritableFileStream;
+  readonly size: () => Promise<number>;
+  /** Takes the empty file away that choosing a place has left, once nothing is to be in it. */
+  readonly leave: () => Promise<void>;
+}
+
+/**
+ * Asks for a place; must be called on a press.
+ * @returns null where the browser has no such picker, 'cancelled' when the person changed their mind.
+ */
+export async function askSavePlace(
+  suggestedName: string,
+  description: string,
+  type: string,
+): Promise<SavePlace | null | 'cancelled'> {
+  if (!window.showSaveFilePicker) return null;
+  const extension = suggestedName.slice(suggestedName.lastIndexOf('.'));
+  try {
+    const handle = await window.showSaveFilePicker({
+      suggestedName,
+      types: [{ description, accept: { [type]: [extension] } }],
+    });
+    const size = async () => (await handle.getFile()).size;
+    return {
+      name: handle.name,
+      stream: await handle.createWritable(),
+      size,
+      leave: async () => {
+        if ((await size()) === 0) await handle.remove?.();
+      },
+    };
+  } catch (error) {
+    if ((error as Error).name === 'AbortError') return 'cancelled';
+    throw error;
+  }
+}
