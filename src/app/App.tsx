@@ -1,4 +1,4 @@
-import { Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { models } from '../models/browser';
 import type { Cast } from '../session/cast';
@@ -6,12 +6,11 @@ import type { Unavailable } from '../stage';
 import { Compare, type Saving } from './compare/Compare';
 import { Do } from './controls/words';
 import { Head } from './Head';
-import { Handout, Plan } from './headOnDemand';
+import { Handout, Plan, Present } from './headOnDemand';
 import { Shaping } from './state/shaping';
 import type { SitterWorkshop } from './state/sitterWorkshop';
 import { openLinked, type Started } from './state/start';
 import { useCast } from './state/useCast';
-import { useHistoryKeys } from './state/useHistoryKeys';
 import { usePlace } from './state/usePlace';
 import { type Workbench, WorkbenchProvider } from './state/workbench';
 import { words } from './words';
@@ -52,8 +51,9 @@ export function App(props: {
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
   }, [open, notice]);
-  useHistoryKeys(store);
   const place = usePlace();
+  const workplace = useRef(place);
+  if (place !== 'present') workplace.current = place;
 
   const workbench = useMemo<Workbench>(
     () => ({ session, state, models, store, shaping, act: store.act }),
@@ -68,14 +68,16 @@ export function App(props: {
   ];
   return (
     <WorkbenchProvider value={workbench}>
-      <Head
-        place={place}
-        open={open}
-        savedAt={savedAt}
-        onStill={() => setSaving('all')}
-        onNotice={notice}
-      />
-      {told.map((sentence) => (
+      {place !== 'present' && (
+        <Head
+          place={place}
+          open={open}
+          savedAt={savedAt}
+          onStill={() => setSaving('all')}
+          onNotice={notice}
+        />
+      )}
+      {(place === 'present' ? [] : told).map((sentence) => (
         <div key={sentence} className="notice" role="alert">
           <p>{sentence}</p>
           {notices.includes(sentence) && (
@@ -93,6 +95,11 @@ export function App(props: {
       {cast && place === 'handout' && (
         <Suspense fallback={<p className="waiting">{words.notices.place}</p>}>
           <Handout />
+        </Suspense>
+      )}
+      {cast && place === 'present' && (
+        <Suspense fallback={<p className="waiting">{words.notices.place}</p>}>
+          <Present cast={cast} leaveTo={workplace.current} />
         </Suspense>
       )}
       {cast && place === 'compare' && (

@@ -3,7 +3,8 @@ import { Slip } from './controls/Slip';
 import { Do } from './controls/words';
 import { linkCodec, SessionActs } from './headOnDemand';
 import type { Started } from './state/start';
-import { PLACES, type Place } from './state/usePlace';
+import { useHistoryKeys } from './state/useHistoryKeys';
+import { PLACES, type Place, present } from './state/usePlace';
 import { useWorkbench } from './state/workbench';
 import { words } from './words';
 
@@ -23,6 +24,7 @@ export function Head(props: {
 }) {
   const { session, state, store } = useWorkbench();
   const [copied, setCopied] = useState(false);
+  useHistoryKeys(store);
   const said = words.head;
   const copyLink = async () => {
     const { encodeLink } = await linkCodec();
@@ -72,6 +74,7 @@ export function Head(props: {
           {said.redo}
         </Do>
         {props.place === 'compare' && <Do onPress={props.onStill}>{said.still}</Do>}
+        {props.place !== 'plan' && <Do onPress={present}>{said.present}</Do>}
         <Do onPress={copyLink}>{said.link}</Do>
         <span role="status" className="unseen">
           {copied && said.linkCopied}

@@ -7,9 +7,13 @@ const loadPlan = () => import('./plan/Plan');
 
 const loadHandout = () => import('./handout/Handout');
 
+const loadPresent = () => import('./present/Present');
+
 export const Handout = lazy(loadHandout);
 export const Plan = lazy(loadPlan);
+export const Present = lazy(loadPresent);
 export const SessionActs = lazy(loadSessionActs);
 export const linkCodec = () => import('../session/link');
 
-export const fetchHead = () => Promise.all([loadSessionActs(), linkCodec(), loadPlan()]);
+export const fetchHead = () =>
+  Promise.all([loadSessionActs(), linkCodec(), loadPlan(), loadPresent()]);

@@ -9,9 +9,6 @@ import { useMedia } from '../state/useMedia';
 import type { Play } from '../state/usePlay';
 import { words } from '../words';
 
-/** Steps of the move where motion is not wanted: a place at a press. */
-const STEPS = 4;
-
 /** Plays, pauses and scrubs the move between two standpoints. */
 export function PlayMove(props: {
   play: Play;
@@ -22,12 +19,10 @@ export function PlayMove(props: {
   const { play, move } = props;
   const reduced = useMedia('(prefers-reduced-motion: reduce)');
   const said = words.rail;
-  const step = () =>
-    play.scrub(play.at === null || play.at >= 1 ? 0 : Math.min(1, play.at + 1 / STEPS));
   return (
     <span className="play">
       {reduced ? (
-        <Do onPress={step}>{said.step}</Do>
+        <Do onPress={play.step}>{said.step}</Do>
       ) : (
         <Do onPress={play.playing ? play.pause : play.start}>
           {play.playing ? said.pause : said.play(move.from, move.to)}

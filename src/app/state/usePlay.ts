@@ -6,9 +6,14 @@ export interface Play {
   readonly playing: boolean;
   start(): void;
   pause(): void;
+  /** A place at a press, where motion is not wanted; after the last one it begins again. */
+  step(): void;
   /** Shows a place in the move; null puts the pictures back. */
   scrub(at: number | null): void;
 }
+
+/** Steps of the move where motion is not wanted. */
+const STEPS = 4;
 
 /** Plays a move of the given length; it stops on the last picture. */
 export function usePlay(seconds: number): Play {
@@ -42,5 +47,9 @@ export function usePlay(seconds: number): Play {
     setPlaying(false);
     setAt(next);
   }, []);
-  return { at, playing, start, pause, scrub };
+  const step = useCallback(() => {
+    setPlaying(false);
+    setAt((old) => (old === null || old >= 1 ? 0 : Math.min(1, old + 1 / STEPS)));
+  }, []);
+  return { at, playing, start, pause, step, scrub };
 }

@@ -41,6 +41,7 @@ export const en = {
     undoOf: (label: string) => `Undo: ${label}`,
     redoOf: (label: string) => `Redo: ${label}`,
     still: 'Save a still',
+    present: 'Present',
     link: 'Copy link',
     linkCopied: 'Link copied',
     linkOpened: 'Link opened',
