@@ -155,7 +155,7 @@ function older(f: number): Changes {
  * them their hairs; only the lids stay. The amounts are sculptor's choices.
  */
 function child(f: number): Changes {
-  const [x, y, z] = corner(f);
+  const [, y, z] = corner(f);
   return {
     still: LIDS,
     shifts: [
