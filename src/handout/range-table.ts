@@ -3,6 +3,7 @@ import type { Measures } from '../readings/measures';
 import { readRow, type Speaking } from '../readings/read';
 import { type ReadingId, ROWS, type Row } from '../readings/rows';
 import type { Reading, ReadingUnit } from '../readings/types';
+import { isSamePlace } from '../session/standpoint-list';
 import type { Letter } from '../session/types';
 import { csvLine, raw } from './table';
 
@@ -68,6 +69,17 @@ export function rangeTable(
     }),
   }));
   return { columns, rows };
+}
+
+/** The table's standpoints with the pictures' own among them. Metres, rising. */
+export function withPictures(
+  tabled: readonly number[],
+  pictures: readonly { readonly standpoint: number }[],
+): readonly number[] {
+  const own = pictures
+    .map(({ standpoint }) => standpoint)
+    .filter((each) => !tabled.some((row) => isSamePlace(row, each)));
+  return [...new Set([...tabled, ...own])].sort((a, b) => a - b);
 }
 
 /** At most so many of a list, the first and the last among them. */

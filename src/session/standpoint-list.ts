@@ -2,6 +2,10 @@
 import { type LengthUnit, parseLength } from '../readings/parse';
 import { LIMITS, MOST } from './limits';
 
+/** Nearer to each other than this, metres, two standpoints are shown as the same text. */
+const SAME = 0.005;
+export const isSamePlace = (a: number, b: number): boolean => Math.abs(a - b) < SAME;
+
 export type StandpointsRefused =
   | { readonly kind: 'unreadable'; readonly why: string }
   | { readonly kind: 'outside'; readonly metres: number }

@@ -8,6 +8,7 @@ import {
   rangeTable,
   rangeText,
   TABLED_ROWS,
+  withPictures,
 } from '../../src/handout/range-table';
 import { formatLength } from '../../src/readings/format';
 import { readings } from '../../src/readings/read';
@@ -107,6 +108,12 @@ describe('the table over a range of standpoints', () => {
     expect(data).toHaveLength(1 + standpoints.length);
     expect(data[2]?.slice(0, 2)).toEqual(['0.40 m', 'A']);
     expect(data[2]?.[2]).toBe(must(table.rows[1]).cells[0]?.shown);
+  });
+
+  it('has the pictures’ own standpoints once', () => {
+    const at = (...all: number[]) => all.map((standpoint) => ({ standpoint }));
+    expect(withPictures([0.3, 1, 4], at(0.4, 2.4, 1.001, 2.4))).toEqual([0.3, 0.4, 1, 2.4, 4]);
+    expect(withPictures([], at(0.4))).toEqual([0.4]);
   });
 
   it('keeps both ends where it shows fewer', () => {

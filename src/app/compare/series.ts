@@ -2,6 +2,7 @@
 import type { Models } from '../../models/types';
 import type { Cast } from '../../session/cast';
 import { pictureFrom } from '../../session/one-sitter';
+import { isSamePlace } from '../../session/standpoint-list';
 import type { Letter, Session } from '../../session/types';
 import { type Shown, showPictures } from './shown';
 
@@ -22,12 +23,9 @@ export function showSeries(
   );
 }
 
-/** Standpoints shown as the same text are the same place. */
-const SAME = 0.005;
-
 /** Whose picture stands at a standpoint, if any does. */
 export const letterAt = (
   { pictures }: Pick<Session, 'pictures'>,
   standpoint: number,
 ): Letter | null =>
-  pictures.find((picture) => Math.abs(picture.standpoint - standpoint) < SAME)?.letter ?? null;
+  pictures.find((picture) => isSamePlace(picture.standpoint, standpoint))?.letter ?? null;

@@ -43,6 +43,7 @@ export const table = {
         return `${Number.isFinite(refused.count) ? refused.count : 'So many'} standpoints are too many for one table. Up to ${MOST.tabled} fit: take larger steps.`;
     }
   },
+  withPictures: 'With the pictures’ own standpoints',
   sitters: 'Sitters',
   sittersShown: (names: readonly string[]) =>
     names.length === 0

@@ -15,7 +15,7 @@ export const TAB = { width: 1.3, height: 1.3 } as const;
 const SHAPE = 0.55;
 const HEIGHT = { least: 9, most: 20 } as const;
 /** Height for one upright tick, rem. */
-const PER_TICK = 2.6;
+const PER_TICK = 2.2;
 
 /** Standpoints so near to each other are one place, metres. */
 const SAME = 1e-6;

@@ -22,7 +22,7 @@ const GAP = 0.4;
 const LINE = 1.3;
 const LEAD = 1.2;
 /** Most of the sheet's width that names beside the plot may take. */
-const BESIDE = 0.36;
+const BESIDE = 0.28;
 
 const nameWidth = ({ measure, rem }: ChartSheet, name: string): number =>
   (SAMPLE + GAP) * rem + measure(name, TEXT.name * rem);

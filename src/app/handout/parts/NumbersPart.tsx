@@ -1,6 +1,6 @@
 import './numbers.css';
 import { useMemo } from 'react';
-import { evenlyChosen, rangeTable } from '../../../handout/range-table';
+import { evenlyChosen, rangeTable, withPictures } from '../../../handout/range-table';
 import { formatLength } from '../../../readings/format';
 import type { ReadingId } from '../../../readings/rows';
 import { letterAt } from '../../compare/series';
@@ -29,8 +29,10 @@ export function NumbersPart({ sitting }: { sitting: PageSitting }) {
   const { models } = useWorkbench();
   const { session, pronoun } = sitting;
   const { tabled, units, handout } = session;
-  const standpoints = evenlyChosen(tabled, MOST_ROWS[handout.orientation]);
+  const all = withPictures(tabled, session.pictures);
+  const count = Math.min(all.length, MOST_ROWS[handout.orientation]);
   const table = useMemo(() => {
+    const standpoints = evenlyChosen(withPictures(tabled, session.pictures), count);
     const sitters = tabledOf(sitting, models);
     const readings = new Set(sitters.length > 1 ? MAIN.slice(0, FEWER) : MAIN);
     return rangeTable(
@@ -43,13 +45,11 @@ export function NumbersPart({ sitting }: { sitting: PageSitting }) {
       },
       { units, pronoun },
     );
-  }, [sitting, models, session, standpoints, units, pronoun]);
+  }, [sitting, models, session, tabled, count, units, pronoun]);
   return (
     <>
       <RangeTableView table={table} className="page-numbers" />
-      {standpoints.length < tabled.length && (
-        <p className="page-note">{said.leftOut(standpoints.length, tabled.length)}</p>
-      )}
+      {count < all.length && <p className="page-note">{said.leftOut(count, all.length)}</p>}
     </>
   );
 }

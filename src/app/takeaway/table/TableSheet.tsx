@@ -1,12 +1,13 @@
 import './table.css';
 import { useMemo, useState } from 'react';
-import { rangeTable, TABLED_ROWS } from '../../../handout/range-table';
+import { rangeTable, TABLED_ROWS, withPictures } from '../../../handout/range-table';
 import { formatLength } from '../../../readings/format';
 import { type Speaking, speaking } from '../../../readings/read';
 import type { ReadingId } from '../../../readings/rows';
 import { letterAt } from '../../compare/series';
 import { ManyChoices } from '../../controls/ManyChoices';
 import { Sheet } from '../../controls/Sheet';
+import { Toggle } from '../../controls/words';
 import { useWorkbench } from '../../state/workbench';
 import { table as said } from '../../words/table.en';
 import type { TakeAwayProps } from '../TakeAway';
@@ -27,14 +28,20 @@ const USUAL: readonly ReadingId[] = [
   'focal_length_mm',
 ];
 
-function Table(props: { measured: Measured; chosen: ReadonlySet<ReadingId>; options: Speaking }) {
-  const { measured, chosen, options } = props;
+function Table(props: {
+  measured: Measured;
+  chosen: ReadonlySet<ReadingId>;
+  /** The pictures' standpoints have rows too. */
+  pictured: boolean;
+  options: Speaking;
+}) {
+  const { measured, chosen, pictured, options } = props;
   const { session, sitters } = measured;
   const table = useMemo(
     () =>
       rangeTable(
         {
-          standpoints: session.tabled,
+          standpoints: pictured ? withPictures(session.tabled, session.pictures) : session.tabled,
           sitters,
           readings: chosen,
           letterAt: (standpoint) => letterAt(session, standpoint),
@@ -42,7 +49,7 @@ function Table(props: { measured: Measured; chosen: ReadonlySet<ReadingId>; opti
         },
         options,
       ),
-    [session, sitters, chosen, options],
+    [session, sitters, chosen, pictured, options],
   );
   if (table.rows.length === 0 || table.columns.length === 0) return <p>{said.nothing}</p>;
   return (
@@ -70,6 +77,7 @@ export default function TableSheet({ darkroom, onClose }: TakeAwayProps) {
   );
   const [readingIds, setReadingIds] = useState<readonly string[]>(USUAL);
   const readings = useMemo(() => new Set(readingIds as readonly ReadingId[]), [readingIds]);
+  const [pictured, setPictured] = useState(true);
   const { measured, isWaiting, why } = useTabled(darkroom, session, chosen);
   const options = useMemo((): Speaking => ({ units }), [units]);
   const { say, words } = speaking(options);
@@ -99,11 +107,20 @@ export default function TableSheet({ darkroom, onClose }: TakeAwayProps) {
             ),
           })}
         </p>
-        <p className="slip-note">{said.note(session.pictures[0]?.letter ?? '')}</p>
-        <p role="status">{why !== null ? said.failed(why) : isWaiting ? said.waiting : ''}</p>
+        <div className="row">
+          <Toggle on={pictured} onChange={setPictured}>
+            {said.withPictures}
+          </Toggle>
+        </div>
+        <p className="slip-note">
+          {said.note(session.pictures[0]?.letter ?? '')}{' '}
+          <span role="status">
+            {why !== null ? said.failed(why) : isWaiting ? said.waiting : ''}
+          </span>
+        </p>
         {measured && measured.sitters.length > 0 && (
           <>
-            <Table measured={measured} chosen={readings} options={options} />
+            <Table measured={measured} chosen={readings} pictured={pictured} options={options} />
             <ChartOf measured={measured} options={options} />
           </>
         )}
