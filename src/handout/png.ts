@@ -3,8 +3,10 @@
  * browser's own CompressionStream), so that a still of any height needs the memory of one band.
  * Own code because the libraries at hand want the whole picture first. 8 bits, RGB, marked sRGB.
  */
+import { BlobSink } from './encode/blobSink';
+import { MIME, RowCount, type RowWriter } from './encode/types';
 
-const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
+export const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
 
 const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
   let c = n;
@@ -38,10 +40,21 @@ function header(width: number, height: number): Uint8Array {
   return data;
 }
 
-/** An uncompressed international text chunk. */
-function internationalText(keyword: string, text: string): Uint8Array {
-  return new TextEncoder().encode(`${keyword}\0\0\0\0\0${text}`);
+/** A chunk that stands before the pixels. */
+export interface PngChunk {
+  /** Four characters. */
+  readonly type: string;
+  readonly data: Uint8Array;
 }
+
+/**
+ * An uncompressed international text chunk.
+ * @param keyword Latin-1, at most 79 characters
+ */
+export const internationalText = (keyword: string, text: string): PngChunk => ({
+  type: 'iTXt',
+  data: new TextEncoder().encode(`${keyword}\0\0\0\0\0${text}`),
+});
 
 /**
  * Filters one RGBA row into `out` (filter byte, then RGB): Sub or Up, whichever has the smaller sum of
@@ -69,30 +82,19 @@ function filterRow(row: Uint8Array, above: Uint8Array, width: number, out: Uint8
   }
 }
 
-export interface PngWriter {
-  /** Adds whole rows, top down, as RGBA; alpha is dropped. */
-  write(rgba: Uint8Array): Promise<void>;
-  /** Closes the file. Fails if the rows do not make up the height. */
-  finish(): Promise<Blob>;
-  /** Gives up; nothing remains. */
-  abort(): Promise<void>;
-}
-
-/**
- * Starts a PNG of the given size in pixels.
- * @param texts keyword (Latin-1, at most 79 characters) -> text, kept as iTXt.
- */
+/** Starts a PNG of the given size in pixels, with chunks of metadata in their order. */
 export function pngWriter(
   width: number,
   height: number,
-  texts: Readonly<Record<string, string>> = {},
-): PngWriter {
-  const parts: BlobPart[] = [
+  chunks: readonly PngChunk[] = [],
+): RowWriter {
+  const parts = new BlobSink();
+  parts.push(
     SIGNATURE,
     chunk('IHDR', header(width, height)),
     chunk('sRGB', Uint8Array.of(0)), // perceptual intent
-    ...Object.entries(texts).map(([key, text]) => chunk('iTXt', internationalText(key, text))),
-  ];
+    ...chunks.map(({ type, data }) => chunk(type, data)),
+  );
   const zlib = new CompressionStream('deflate');
   const sink = zlib.writable.getWriter();
   const drained = (async () => {
@@ -102,11 +104,10 @@ export function pngWriter(
   })();
   drained.catch(() => {}); // an abort rejects it; finish() reports real failures
   let above = new Uint8Array(4 * width);
-  let rows = 0;
+  const rows = new RowCount(width, height);
   return {
     async write(rgba) {
-      const count = rgba.length / (4 * width);
-      if (!Number.isInteger(count)) throw new RangeError('The rows are not whole.');
+      const count = rows.add(rgba);
       const filtered = new Uint8Array(count * (3 * width + 1));
       for (let y = 0; y < count; y++) {
         const row = rgba.subarray(4 * width * y, 4 * width * (y + 1));
@@ -114,18 +115,17 @@ export function pngWriter(
         above = row as Uint8Array<ArrayBuffer>;
       }
       above = above.slice(); // the caller may reuse its buffer
-      rows += count;
       await sink.write(filtered);
     },
     async finish() {
-      if (rows !== height) throw new RangeError(`${rows} rows were written of ${height}.`);
+      rows.close();
       await sink.close();
       await drained;
       parts.push(chunk('IEND', new Uint8Array()));
-      return new Blob(parts, { type: 'image/png' });
+      return parts.blob(MIME.png);
     },
     async abort() {
-      parts.length = 0;
+      parts.clear();
       await sink.abort().catch(() => {});
     },
   };

@@ -23,6 +23,8 @@ const ACCENTS = [
 ] as const;
 /** Width over height of an upright 36 x 24 mm frame, in the metres that the program divides. */
 const UPRIGHT = 24 / 1000 / (36 / 1000);
+const CAPTIONED = { captions: true, letters: true, scale: false };
+const BARE = { captions: false, letters: false, scale: false };
 /**
  * Root mean square, 0..255: the screen's pixel is one view, the still's four, averaged over the area that
  * one screen pixel covers; edges and soft shadows differ by that.
@@ -46,8 +48,8 @@ async function save(app: App, width: number): Promise<Saved> {
   await app.press('Save the PNG');
   const download = await downloading;
   const bytes = readFileSync(await download.path());
-  await expect(app.slip().getByRole('status')).toHaveText(
-    `Saved as ${download.suggestedFilename()}.`,
+  await expect(app.slip().getByRole('status')).toContainText(
+    `Saved as ${download.suggestedFilename()}, `,
   );
   return { name: download.suggestedFilename(), bytes, image: decodePng(bytes) };
 }
@@ -68,9 +70,10 @@ test('side by side at 3840 pixels: size, letters, captions, and the screen’s o
 }) => {
   const screen = [await app.pixels('A'), await app.pixels('B')];
   await app.press('Save a still');
+  await app.choose('Views a pixel', '8 views');
   const { name, bytes, image } = await save(app, 3840);
   expect(name).toBe('standpoint-a-0.40m-b-2.40m.png');
-  const sheet = sheetFor(3840, [UPRIGHT, UPRIGHT], true);
+  const sheet = sheetFor(3840, [UPRIGHT, UPRIGHT], CAPTIONED);
   expect([image.width, image.height]).toEqual([3840, sheet.height]);
   expect(bytes.includes('not a photograph')).toBe(true);
   for (const [i, box] of sheet.pictures.entries()) {
@@ -93,12 +96,12 @@ test('side by side at 3840 pixels: size, letters, captions, and the screen’s o
 
 test('small and without captions', async ({ app }) => {
   await app.press('Save a still');
-  await app.slip().getByRole('button', { name: 'with captions' }).click();
+  for (const part of ['with captions', 'letters'])
+    await app.slip().getByRole('button', { name: part, exact: true }).click();
   const { image } = await save(app, 640);
-  const sheet = sheetFor(640, [UPRIGHT, UPRIGHT], false);
+  const sheet = sheetFor(640, [UPRIGHT, UPRIGHT], BARE);
   expect([image.width, image.height]).toEqual([640, sheet.height]);
   for (const accent of ACCENTS) expect(countColour(image, accent, 2)).toBe(0);
-  await app.slip().getByRole('button', { name: 'with captions' }).click();
   await app.closeSlips();
 });
 
@@ -117,7 +120,7 @@ test('one picture alone, in several tiles, has no seams', async ({ app }) => {
   await app.press('Save this picture alone');
   const { name, image } = await save(app, 1000);
   expect(name).toBe('standpoint-b-2.40m.png');
-  const sheet = sheetFor(1000, [1], true);
+  const sheet = sheetFor(1000, [1], CAPTIONED);
   expect([image.width, image.height]).toEqual([1000, sheet.height]);
   const picture = inside(must(sheet.pictures[0]), image);
   const small = shrink(picture, screen.width, screen.height);

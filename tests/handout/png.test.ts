@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
-import { crc32, pngWriter } from '../../src/handout/png';
+import { crc32, internationalText, pngWriter } from '../../src/handout/png';
 
 const read = async (blob: Blob) => PNG.sync.read(Buffer.from(await blob.arrayBuffer()));
 
@@ -23,9 +23,9 @@ describe('the PNG writer', () => {
           const pixels = new Uint8Array(4 * width * height);
           for (let i = 0; i < pixels.length; i++)
             pixels[i] = i % 4 === 3 ? 255 : (stream.next().value as number);
-          const writer = pngWriter(width, height, {
-            Description: 'Zwei Bilder, ein Ausschnitt: ½',
-          });
+          const writer = pngWriter(width, height, [
+            internationalText('Description', 'Zwei Bilder, ein Ausschnitt: ½'),
+          ]);
           for (let y = 0; y < height; y += band)
             await writer.write(pixels.slice(4 * width * y, 4 * width * Math.min(height, y + band)));
           const png = await read(await writer.finish());

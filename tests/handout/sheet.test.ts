@@ -1,19 +1,29 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GREATEST_WIDTH, LEAST_WIDTH, sheetFor } from '../../src/handout/sheet';
+import { GREATEST_SIDE, greatestWidth, LEAST_WIDTH, sheetFor } from '../../src/handout/sheet';
 
 const sheets = fc.record({
-  width: fc.integer({ min: LEAST_WIDTH, max: GREATEST_WIDTH }),
-  aspects: fc.array(fc.constantFrom(2 / 3, 3 / 2, 3 / 4, 4 / 3, 1), { minLength: 1, maxLength: 4 }),
-  captioned: fc.boolean(),
+  width: fc.integer({ min: LEAST_WIDTH, max: GREATEST_SIDE }),
+  aspects: fc.array(fc.constantFrom(2 / 3, 3 / 2, 3 / 4, 4 / 3, 1), {
+    minLength: 1,
+    maxLength: 12,
+  }),
+  below: fc.record({ captions: fc.boolean(), letters: fc.boolean(), scale: fc.boolean() }),
 });
+
+const ALL = { captions: true, letters: true, scale: true };
 
 describe('the side-by-side sheet', () => {
   it('keeps every box whole, inside the sheet and clear of the others', () => {
     fc.assert(
-      fc.property(sheets, ({ width, aspects, captioned }) => {
-        const sheet = sheetFor(width, aspects, captioned);
-        const boxes = [...sheet.pictures, ...(captioned ? sheet.captions : [])];
+      fc.property(sheets, ({ width, aspects, below }) => {
+        const sheet = sheetFor(width, aspects, below);
+        const boxes = [...sheet.pictures, ...sheet.scales, ...sheet.captions].filter(
+          ({ height }) => height > 0,
+        );
+        expect(boxes.length).toBe(
+          aspects.length * (1 + Number(below.scale) + Number(below.captions || below.letters)),
+        );
         for (const [i, a] of boxes.entries()) {
           expect(Object.values(a).every(Number.isInteger)).toBe(true);
           expect(a.x >= 0 && a.y >= 0).toBe(true);
@@ -29,15 +39,28 @@ describe('the side-by-side sheet', () => {
 
   it('gives pictures the aspect asked for to within a pixel', () => {
     fc.assert(
-      fc.property(sheets, ({ width, aspects, captioned }) => {
-        for (const [i, box] of sheetFor(width, aspects, captioned).pictures.entries())
+      fc.property(sheets, ({ width, aspects, below }) => {
+        for (const [i, box] of sheetFor(width, aspects, below).pictures.entries())
           expect(Math.abs(box.width - (aspects[i] as number) * box.height)).toBeLessThanOrEqual(1);
       }),
     );
   });
 
+  it('is as wide as the longer side allows, and no wider', () => {
+    fc.assert(
+      fc.property(sheets, ({ aspects, below }) => {
+        const width = greatestWidth(aspects, below);
+        const sheet = sheetFor(width, aspects, below);
+        expect(sheet.height).toBeLessThanOrEqual(GREATEST_SIDE);
+        if (width < GREATEST_SIDE)
+          expect(sheetFor(width + 1, aspects, below).height).toBeGreaterThan(GREATEST_SIDE);
+      }),
+    );
+    expect(greatestWidth([2 / 3, 2 / 3], ALL)).toBe(GREATEST_SIDE);
+  });
+
   it('refuses sizes that cannot be made', () => {
-    expect(() => sheetFor(20000, [1], true)).toThrow('320 to 16384');
-    expect(() => sheetFor(1000, [], true)).toThrow('needs a picture');
+    expect(() => sheetFor(20000, [1], ALL)).toThrow('320 to 16384');
+    expect(() => sheetFor(1000, [], ALL)).toThrow('needs a picture');
   });
 });

@@ -75,10 +75,6 @@ export function Compare(props: {
     first && second ? differenceSentence(differences(first.resolved, second.resolved)) : null;
   const columns = columnsOf(pictures);
   const speaking = { units: session.units, pronoun: pronounOf(columns, session, models) };
-  const saved =
-    props.saving === 'all' || props.saving === 'none'
-      ? pictures
-      : pictures.filter(({ letter }) => letter === props.saving);
   const said = words.compare;
   const { width, height } = (pictures[0] as Shown).resolved.camera.sensor;
   const hanging = {
@@ -151,8 +147,8 @@ export function Compare(props: {
           <StillSheet
             onClose={() => props.onSaving('none')}
             session={session}
-            pictures={saved}
-            stage={stage}
+            what={props.saving}
+            sit={stage && ((_, work) => work({ cast, stage }))}
           />
         )}
       </Suspense>

@@ -12,7 +12,7 @@ const loadPeople = () => import('../people/People');
 const loadPictureMore = () => import('./PictureMore');
 const loadQuestions = () => import('./Questions');
 const loadReadingsTable = () => import('./ReadingsTable');
-const loadStillSheet = () => import('./StillSheet');
+const loadStillSheet = () => import('../stills/StillSheet');
 const loadSurroundings = () => import('./Surroundings');
 const loadTypeStandpoint = () => import('./TypeStandpoint');
 

@@ -21,6 +21,7 @@ export interface TakeAwayProps {
 
 /** What can be taken away, each a sheet of its own that is fetched when it is opened. */
 const SHEETS = {
+  stills: lazy(() => import('../stills/HandoutStills')),
   clip: lazy(() => import('./Clip')),
   table: lazy(() => import('./table/TableSheet')),
 } satisfies Partial<

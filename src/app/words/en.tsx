@@ -317,20 +317,5 @@ export const en = {
     secondsWrong: 'The length is a number of seconds, 0.5 to 60.',
     putBack: 'Back to the start',
   },
-  still: {
-    title: 'Save a still',
-    what: 'Pictures side by side, with letters and captions, rendered at the size you choose.',
-    width: 'Width, pixels',
-    widthWrong: (least: number, most: number) =>
-      `The width is a whole number from ${least} to ${most}.`,
-    captions: 'with captions',
-    save: 'Save the PNG',
-    rendering: (percent: string) => `Rendering, ${percent} done`,
-    failed: (why: string) => `The still could not be made: ${why}. Try a smaller width.`,
-    stopped: 'Stopped. Nothing was saved.',
-    saved: (name: string) => `Saved as ${name}.`,
-    description: (pictures: string) =>
-      `Rendered comparison of portrait perspective. ${pictures} Computed with a pinhole at the entrance pupil; not a photograph.`,
-  },
   alt: (letter: Letter, says: string) => `Picture ${letter}. ${says}`,
 };
