@@ -6,7 +6,7 @@ import type { Unavailable } from '../stage';
 import { Compare, type Saving } from './compare/Compare';
 import { Do } from './controls/words';
 import { Head } from './Head';
-import { Handout, Plan, Present } from './headOnDemand';
+import { DropAnywhere, Handout, Plan, Present } from './headOnDemand';
 import { Shaping } from './state/shaping';
 import type { SitterWorkshop } from './state/sitterWorkshop';
 import { openLinked, type Started } from './state/start';
@@ -104,6 +104,11 @@ export function App(props: {
       )}
       {cast && place === 'compare' && (
         <Compare cast={cast} saving={saving} onSaving={setSaving} onUnavailable={setUnavailable} />
+      )}
+      {cast && (
+        <Suspense fallback={null}>
+          <DropAnywhere open={open} onNotice={notice} />
+        </Suspense>
       )}
       {cast === null && failed === null && <p className="waiting">{words.notices.loading}</p>}
     </WorkbenchProvider>

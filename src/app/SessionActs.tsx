@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
 import { FileTrigger, Input, Label, TextField } from 'react-aria-components';
+import { MIME } from '../handout/encode/types';
 import { resetToDemo, setTitle } from '../session/actions';
-import { decodeFile, encodeFile, FILE_EXTENSION, FILE_TYPE } from '../session/file';
+import { encodeFile, FILE_EXTENSION, FILE_TYPE } from '../session/file';
 import { Do } from './controls/words';
+import { openFile } from './open/openFile';
 import { offerFile } from './state/offerFile';
 import type { Started } from './state/start';
 import { useWorkbench } from './state/workbench';
@@ -20,12 +22,8 @@ export default function SessionActs(props: {
   const open = async (files: FileList | null) => {
     const file = files?.[0];
     if (!file) return;
-    const text = await file.text().catch(() => null);
     close();
-    if (text === null) return onNotice(said.fileUnread);
-    const decoded = decodeFile(text, models);
-    if (decoded.ok) props.open(decoded.session, said.fileOpened);
-    else onNotice(decoded.sentence);
+    await openFile(file, { models, act, onNotice, open: props.open });
   };
   const save = () => {
     const name = session.title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-') || 'session';
@@ -35,7 +33,10 @@ export default function SessionActs(props: {
     <>
       <Title close={close} />
       <Do onPress={save}>{said.saveFile}</Do>
-      <FileTrigger acceptedFileTypes={[FILE_TYPE, FILE_EXTENSION]} onSelect={open}>
+      <FileTrigger
+        acceptedFileTypes={[FILE_TYPE, FILE_EXTENSION, ...Object.values(MIME)]}
+        onSelect={open}
+      >
         <Do>{said.openFile}</Do>
       </FileTrigger>
       <Do

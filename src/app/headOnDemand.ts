@@ -9,6 +9,7 @@ const loadHandout = () => import('./handout/Handout');
 
 const loadPresent = () => import('./present/Present');
 
+export const DropAnywhere = lazy(() => import('./open/DropAnywhere'));
 export const Handout = lazy(loadHandout);
 export const Plan = lazy(loadPlan);
 export const Present = lazy(loadPresent);
