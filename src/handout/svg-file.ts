@@ -36,8 +36,8 @@ function inline(from: Element, to: Element): void {
  */
 export function svgFile(holder: Element): string {
   const paper = holder.cloneNode(true) as HTMLElement;
-  paper.style.cssText =
-    'position:fixed;left:-100000px;color-scheme:only light;--paper:#fff;--chart-ground:#fff';
+  paper.classList.add('drawn-alone');
+  paper.style.cssText = 'position:fixed;left:-100000px;--paper:#fff';
   document.body.append(paper);
   try {
     const shown = paper.querySelector('svg');

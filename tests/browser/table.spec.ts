@@ -109,7 +109,9 @@ test('the chart marks A and B, follows the choice of reading and is saved as a d
   await app.choose('Reading in the chart', 'Ears, against the eyes');
   await expect(chart).toHaveAttribute('aria-label', /^Ears, against the eyes/);
   await expect(chart).toContainText('Ears, against the eyes, %');
+  await page.emulateMedia({ colorScheme: 'dark' });
   const file = await saved(app, 'Save the chart as SVG');
+  await page.emulateMedia({ colorScheme: null });
   expect(file.name).toMatch(/ears.*\.svg$/);
   // Opened by itself it is a well-formed drawing with everything it needs.
   const alone = await page.evaluate((text) => {
@@ -129,4 +131,38 @@ test('the chart marks A and B, follows the choice of reading and is saved as a d
   expect(alone.dot).toContain('fill:rgb(133, 40, 15)');
   expect(file.text).not.toMatch(/var\(|light-dark|foreignObject/);
   await app.closeSlips();
+});
+
+test('the page of numbers has a row and a mark for each picture, dark ink on white in the dark too', async ({
+  quick: app,
+}) => {
+  const { page } = app;
+  const session = await app.session();
+  const numbers = {
+    id: 'page-1',
+    kind: 'numbers',
+    comparison: null,
+    parts: ['chart', 'computed'],
+    words: {},
+  } as const;
+  await app.use({
+    ...session,
+    tabled: Array.from({ length: 60 }, (_, i) => Number((0.3 + i / 20).toFixed(2))),
+    handout: { ...session.handout, pages: [numbers] },
+  });
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.getByRole('link', { name: 'Handout' }).click();
+  const sheet = page.locator('.paper');
+  await expect(sheet.locator('.chart-letter')).toHaveText(['A', 'B', 'A', 'B'], {
+    timeout: LONGEST,
+  });
+  await expect(sheet).toContainText(/22 of 60 standpoints are shown/);
+  const [foot, chart] = await Promise.all(
+    ['.page-foot', '.page-charts'].map((part) => sheet.locator(part).boundingBox()),
+  );
+  // All of it is on the sheet.
+  expect(must(chart).y + must(chart).height).toBeLessThanOrEqual(must(foot).y);
+  await expect(sheet.locator('.chart-curve').first()).toHaveCSS('stroke', 'rgb(26, 26, 26)');
+  await expect(sheet.locator('.chart-tab').first()).toHaveCSS('fill', 'rgb(133, 40, 15)');
+  await page.emulateMedia({ colorScheme: null });
 });

@@ -38,7 +38,8 @@ export interface ChartLayout {
 
 /** Rem. */
 const TITLE_LINE = 1.25;
-const PAD = 0.5;
+/** Right of the plot: half of the last number stands there. */
+const PAD = 1.2;
 
 /** A curve as pieces between its gaps. */
 function pathOf({ points }: Curve, { toX, toY }: ChartGround): string {

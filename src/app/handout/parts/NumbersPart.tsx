@@ -22,7 +22,7 @@ const MAIN: readonly ReadingId[] = [
 const FEWER = 3;
 
 /** Rows that leave room for the charts below, by how the sheet lies. */
-const MOST_ROWS = { portrait: 20, landscape: 8 } as const;
+const MOST_ROWS = { portrait: 22, landscape: 7 } as const;
 
 /** The main readings from each of the session's standpoints. */
 export function NumbersPart({ sitting }: { sitting: PageSitting }) {
