@@ -14,14 +14,14 @@ export const CHARTED_ROWS = TABLED_ROWS.filter((row) => axisUnit(row, 'metric') 
 const POINTS = 65;
 
 /** Standpoints from the nearest to the farthest of those given, even in 1/d, the given ones among them. Metres. */
-export function curveStandpoints(standpoints: readonly number[], points = POINTS): number[] {
+export function curveStandpoints(standpoints: readonly number[]): number[] {
   if (standpoints.length === 0) return [];
   const nearest = Math.min(...standpoints);
   const farthest = Math.max(...standpoints);
   const between =
     farthest > nearest
-      ? Array.from({ length: points }, (_, i) => {
-          const share = i / (points - 1);
+      ? Array.from({ length: POINTS }, (_, i) => {
+          const share = i / (POINTS - 1);
           return 1 / ((1 - share) / nearest + share / farthest);
         }).slice(1, -1)
       : [];

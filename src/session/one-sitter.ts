@@ -5,7 +5,7 @@ import type { Sitter } from '../sitter/types';
 import { leadFor, lookingPupils } from './gaze';
 import { readingInput } from './reading-input';
 import { resolvePicture } from './resolve';
-import type { Letter, Person, Picture, Session } from './types';
+import type { Person, Picture, Session } from './types';
 
 /** A picture of the session's crop from another standpoint, with whatever lens that needs. */
 export const pictureFrom = (picture: Picture, standpoint: number): Picture => ({
@@ -25,16 +25,15 @@ export const inPlaceOf = (person: Person, model: string): Person => ({
 
 /**
  * Measures of `person`, who is built as `sitter`, by distance in metres. Camera height, tilt and f-number are
- * those of the picture of `letter` (the first unless told). What was measured once is kept.
+ * those of the first picture. What was measured once is kept.
  */
 export function measuredAlone(
   session: Session,
   models: Models,
   person: Person,
   sitter: Sitter,
-  letter?: Letter,
 ): (standpoint: number) => Measures {
-  const own = session.pictures.find((each) => each.letter === letter) ?? session.pictures[0];
+  const [own] = session.pictures;
   if (!own) throw new RangeError('a session without a picture');
   const picture: Picture = { ...own, of: ['1'] };
   const alone: Session = { ...session, people: [{ ...person, id: '1' }], pictures: [picture] };
