@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { ALL_FORMATS, BufferSource, EncodedPacketSink, Input } from 'mediabunny';
 import { frameLayout } from '../../src/handout/clip/layout';
 import { clipFrames, RATE } from '../../src/handout/clip/plan';
+import { demoSession } from '../../src/session/demo';
 import type { Letter } from '../../src/session/types';
 import { must } from './expected';
 import { type App, expect, test } from './fixture';
@@ -96,6 +97,9 @@ async function decode(app: App, bytes: Buffer, times: readonly number[]): Promis
 }
 
 async function openSheet(app: App): Promise<void> {
+  // Without pages, whose pictures would be rendered first.
+  const session = demoSession();
+  await app.use({ ...session, handout: { ...session.handout, pages: [] } });
   await app.page.getByRole('link', { name: 'Handout' }).click();
   await app.press('Clip');
   await expect(app.slip().getByText(/frames at 25 a second/)).toBeVisible();

@@ -23,6 +23,7 @@ export interface TakeAwayProps {
 const SHEETS = {
   stills: lazy(() => import('../stills/HandoutStills')),
   clip: lazy(() => import('./Clip')),
+  moving: lazy(() => import('./Moving')),
   table: lazy(() => import('./table/TableSheet')),
 } satisfies Partial<
   Record<keyof typeof said.sheets, LazyExoticComponent<ComponentType<TakeAwayProps>>>

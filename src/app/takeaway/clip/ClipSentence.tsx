@@ -8,8 +8,7 @@ import { ChoiceValue } from '../../controls/ChoiceValue';
 import { TypedValue } from '../../controls/TypedValue';
 import { Toggle } from '../../controls/words';
 import { clip as said } from '../../words/clip.en';
-import { move } from '../../words/move.en';
-import { MOVE_VIEWS } from '../move/along';
+import { ViewValue } from '../move/ViewValue';
 import type { ClipChoice } from './makeClip';
 
 export const SIZES: readonly FrameSize[] = [
@@ -44,19 +43,7 @@ export function ClipSentence(props: {
     <p className="setup">
       {said.what({
         about: props.about,
-        view: (
-          <ChoiceValue
-            label={move.view}
-            shown={move.views[choice.view][0]}
-            chosen={choice.view}
-            choices={MOVE_VIEWS.map((id) => ({
-              id,
-              name: move.views[id][0],
-              note: move.views[id][1],
-            }))}
-            onChoose={(view) => onChange({ view })}
-          />
-        ),
+        view: <ViewValue chosen={choice.view} onChoose={(view) => onChange({ view })} />,
         size: (
           <ChoiceValue
             label={said.size}
