@@ -1,12 +1,13 @@
 import { Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { models } from '../models/browser';
+import type { Autosave } from '../session/autosave';
 import type { Cast } from '../session/cast';
 import type { Unavailable } from '../stage';
 import { Compare, type Saving } from './compare/Compare';
 import { Do } from './controls/words';
 import { Head } from './Head';
-import { DropAnywhere, Handout, Plan, Present } from './headOnDemand';
+import { DropAnywhere, Handout, Keeping, Plan, Present, Sessions } from './headOnDemand';
 import { Shaping } from './state/shaping';
 import type { SitterWorkshop } from './state/sitterWorkshop';
 import { openLinked, type Started } from './state/start';
@@ -21,15 +22,17 @@ export function App(props: {
   workshop: SitterWorkshop;
   holdCast: (cast: Cast) => void;
 }) {
-  const { store, open, keep } = props.started;
+  const { store, storage, open, keep } = props.started;
   const state = useStore(store);
   const { session } = state;
   const [notices, setNotices] = useState<readonly string[]>(props.started.notices);
   const [savedAt, setSavedAt] = useState(props.started.savedAt);
+  const [showsSessions, setShowsSessions] = useState(false);
+  const kept = useRef<Autosave | null>(null);
   const [saving, setSaving] = useState<Saving>('none');
   const [unavailable, setUnavailable] = useState<Unavailable | null>(null);
   const [shaping] = useState(() => new Shaping(props.workshop, models));
-  const { cast, failed } = useCast(session, models, props.workshop, shaping);
+  const { cast, failed, isExact } = useCast(session, models, props.workshop, shaping);
   if (cast) props.holdCast(cast);
 
   const notice = useCallback(
@@ -37,12 +40,14 @@ export function App(props: {
     [],
   );
   useEffect(() => {
-    const kept = keep((outcome) => {
+    const running = keep((outcome) => {
       if (outcome.ok) setSavedAt(outcome.savedAt);
       else notice(outcome.sentence);
     });
-    return kept.stop;
+    kept.current = running;
+    return running.stop;
   }, [keep, notice]);
+  const flush = useCallback(async () => kept.current?.flush(), []);
   useEffect(() => {
     const follow = async () => {
       const sentence = await openLinked(open);
@@ -74,6 +79,7 @@ export function App(props: {
           open={open}
           savedAt={savedAt}
           onStill={() => setSaving('all')}
+          onSessions={() => setShowsSessions(true)}
           onNotice={notice}
         />
       )}
@@ -105,6 +111,19 @@ export function App(props: {
       {cast && place === 'compare' && (
         <Compare cast={cast} saving={saving} onSaving={setSaving} onUnavailable={setUnavailable} />
       )}
+      <Suspense fallback={null}>
+        {savedAt !== null && savedAt !== props.started.savedAt && (
+          <Keeping
+            storage={storage}
+            savedAt={savedAt}
+            isDrawn={isExact && place === 'compare'}
+            onNotice={notice}
+          />
+        )}
+        {showsSessions && (
+          <Sessions storage={storage} flush={flush} onClose={() => setShowsSessions(false)} />
+        )}
+      </Suspense>
       {cast && (
         <Suspense fallback={null}>
           <DropAnywhere open={open} onNotice={notice} />

@@ -20,6 +20,7 @@ export function Head(props: {
   savedAt: number | null;
   open: Started['open'];
   onStill: () => void;
+  onSessions: () => void;
   onNotice: (sentence: string) => void;
 }) {
   const { session, state, store } = useWorkbench();
@@ -81,7 +82,14 @@ export function Head(props: {
         </span>
         {copied && <span aria-hidden="true">{said.linkCopied}</span>}
         <Slip label={said.session} shown={said.session}>
-          {(close) => <SessionActs open={props.open} onNotice={props.onNotice} close={close} />}
+          {(close) => (
+            <SessionActs
+              open={props.open}
+              onNotice={props.onNotice}
+              onSessions={props.onSessions}
+              close={close}
+            />
+          )}
         </Slip>
       </span>
     </header>

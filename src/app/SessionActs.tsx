@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { FileTrigger, Input, Label, TextField } from 'react-aria-components';
 import { MIME } from '../handout/encode/types';
-import { resetToDemo, setTitle } from '../session/actions';
+import { setTitle } from '../session/actions';
+import { demoSession } from '../session/demo';
 import { encodeFile, FILE_EXTENSION, FILE_TYPE } from '../session/file';
 import { Do } from './controls/words';
 import { openFile } from './open/openFile';
@@ -14,6 +15,7 @@ import { words } from './words';
 export default function SessionActs(props: {
   open: Started['open'];
   onNotice: (sentence: string) => void;
+  onSessions: () => void;
   close: () => void;
 }) {
   const { session, models, act } = useWorkbench();
@@ -32,6 +34,14 @@ export default function SessionActs(props: {
   return (
     <>
       <Title close={close} />
+      <Do
+        onPress={() => {
+          close();
+          props.onSessions();
+        }}
+      >
+        {said.sessions}
+      </Do>
       <Do onPress={save}>{said.saveFile}</Do>
       <FileTrigger
         acceptedFileTypes={[FILE_TYPE, FILE_EXTENSION, ...Object.values(MIME)]}
@@ -41,7 +51,7 @@ export default function SessionActs(props: {
       </FileTrigger>
       <Do
         onPress={() => {
-          act(resetToDemo, {});
+          props.open(demoSession(), said.startAgain);
           close();
         }}
       >

@@ -14,6 +14,8 @@ export const Handout = lazy(loadHandout);
 export const Plan = lazy(loadPlan);
 export const Present = lazy(loadPresent);
 export const SessionActs = lazy(loadSessionActs);
+export const Sessions = lazy(() => import('./library/Sessions'));
+export const Keeping = lazy(() => import('./library/Keeping'));
 export const linkCodec = () => import('../session/link');
 
 export const fetchHead = () =>

@@ -37,6 +37,8 @@ export interface SessionStorage {
   recordOf(document: number): string | null;
   /** Takes a record for this tab; false when another tab has it open. */
   hold(id: string): Promise<boolean>;
+  /** Does this tab hold it? What undo can go back to is held, too. */
+  holds(id: string): boolean;
   /** A document is saved into a record that this tab holds. */
   assign(document: number, id: string): void;
 }
@@ -127,6 +129,7 @@ export async function openStorage(
   return {
     database,
     hold,
+    holds: (id) => held.has(id),
     recordOf: (document) => records.get(document) ?? null,
     assign: (document, id) => {
       records.set(document, id);

@@ -8,6 +8,7 @@ import { Do } from './words';
 function TextEntry(props: {
   label: string;
   text: string;
+  longest?: number;
   onCommit: (text: string) => void;
   close: () => void;
 }) {
@@ -24,7 +25,7 @@ function TextEntry(props: {
       }}
       why={why}
       onSend={() => {
-        const name = text.trim().slice(0, NAME_LENGTH);
+        const name = text.trim().slice(0, props.longest ?? NAME_LENGTH);
         if (name === '') return setWhy(words.controls.empty);
         props.onCommit(name);
         props.close();
@@ -45,6 +46,8 @@ function TextEntry(props: {
 export function TextValue(props: {
   label: string;
   text: string;
+  /** Characters, at most; as a name's unless told. */
+  longest?: number;
   onCommit: (text: string) => void;
 }) {
   return (

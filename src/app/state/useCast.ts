@@ -28,6 +28,8 @@ export interface CastState {
   /** The people of the session as last built; null until the first is there. */
   readonly cast: Cast | null;
   readonly failed: Failure | null;
+  /** Everybody in it is built as asked. */
+  readonly isExact: boolean;
 }
 
 /**
@@ -86,7 +88,8 @@ export function useCast(
     };
     const first = sitterOf(people[0]);
     const second = sitterOf(people[1]);
-    return { cast: first ? castOf(first, second) : null, failed };
+    const isExact = people.every((person) => made[person.id]?.key === buildKey(person));
+    return { cast: first ? castOf(first, second) : null, failed, isExact };
   }, [people, made, failed, shaping]);
 }
 
