@@ -322,7 +322,7 @@ describe('what a slide says', () => {
   it('says so when nothing or not the distance alone differs', () => {
     const one = withPictures(a, { ...b, standpoint: a.standpoint });
     expect(says(one, 'told')).toBe(
-      'None. Both were taken from 0.40 m. The lens changes the frame, not the face.',
+      'Neither. Both were taken from 0.40 m. The lens changes the frame, not the face.',
     );
     expect(says(one, 'plain')).toBe('Two pictures, one standpoint.');
     const raised = withPictures(a, { ...b, cameraHeight: 0.3 });

@@ -262,3 +262,39 @@ for (const colorScheme of ['light', 'dark'] as const) {
     expect(size, 'a slide fits the screen').toEqual(VIEWPORT);
   });
 }
+
+test('on a phone nothing is cut off, and a tap goes on', async ({ fresh: app }) => {
+  const letters = ['A', 'B', 'C', 'D'] as const;
+  const pictures = letters.map((letter, i) => ({
+    ...must(QUICK.pictures[0]),
+    letter,
+    standpoint: 0.4 + 0.8 * i,
+  }));
+  const { width, height } = { width: 390, height: 844 };
+  await start(app, {
+    ...QUICK,
+    comparisons: [kept('one', { asks: true }), kept('two', { pictures })],
+  });
+  await app.page.setViewportSize({ width, height });
+  await present(app);
+  const wide = () =>
+    app.page
+      .locator('.present, .present .caption')
+      .evaluateAll((all) =>
+        all.filter((each) => each.scrollWidth > each.clientWidth).map((each) => each.className),
+      );
+  const on = () => app.page.mouse.click(0.9 * width, 0.6 * height);
+  for (const letter of ['B', 'D'] as const) {
+    await on();
+    await app.figure(letter).waitFor();
+    await app.page.keyboard.press('n');
+    await expect(app.figure(letter)).toContainText('lens');
+    expect(await wide()).toEqual([]);
+  }
+  const small = await app.page
+    .locator('.present button:visible')
+    .evaluateAll((all) =>
+      all.map((each) => each.getBoundingClientRect().height).filter((each) => each < 44 - 0.01),
+    );
+  expect(small).toEqual([]);
+});

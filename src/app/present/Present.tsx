@@ -23,6 +23,7 @@ import { offeredActs } from './offered';
 import { Said } from './Said';
 import { type Slide, slidesOf } from './slides';
 import { begin, type Talk, talkAfter } from './talk';
+import { useAwake } from './useAwake';
 import { useCommands } from './useCommands';
 import { useFullScreenLeft } from './useFullScreenLeft';
 import { useMove } from './useMove';
@@ -74,6 +75,7 @@ export default function Present(props: { cast: Cast; leaveTo: Place }) {
     [store, models, cast, props.cast, pictures, stage],
   );
   useEffect(() => page.current?.focus(), []);
+  useAwake();
 
   const leave = () => {
     if (document.fullscreenElement) document.exitFullscreen().catch(() => undefined);
@@ -112,7 +114,12 @@ export default function Present(props: { cast: Cast; leaveTo: Place }) {
     ...(sensor && { '--aspect': sensor.width / sensor.height }),
   } as React.CSSProperties;
   return (
-    <main className="present" ref={page} tabIndex={-1} style={hanging}>
+    <main
+      className={`present ${session.crop.orientation}`}
+      ref={page}
+      tabIndex={-1}
+      style={hanging}
+    >
       <h1 className="unseen">{said.heading(talk.at + 1, count)}</h1>
       <Acts open={isOpen} offered={offeredActs(talk, slide, move.is)} give={give} />
       <section className="present-wall" aria-label={said.pictures} ref={wall}>

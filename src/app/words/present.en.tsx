@@ -29,10 +29,12 @@ function cause(pair: Pair): string {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+const isFew = ({ count }: Told): boolean => count <= 2;
+
 /** What the nearest picture shows and why; it is named where the sentence does not begin with its letter. */
 function lesson(found: Told, distance: string, isNamed: boolean): string {
   if (found.kind === 'equal')
-    return `${found.count > 2 ? 'All' : 'Both'} were taken from ${distance}. The lens changes the frame, not the face.`;
+    return `${isFew(found) ? 'Both' : 'All'} were taken from ${distance}. The lens changes the frame, not the face.`;
   const says = `${isNamed ? `in ${found.nearest} ` : ''}${nose(found)}`;
   const equal = found.sameCrop && found.others === null;
   const whole = equal ? `the crop is equal, ${gains(found) ? 'yet' : 'and'} ${says}` : says;
@@ -62,7 +64,7 @@ export const present = {
       : 'Which picture was taken from nearer?',
   /** After a question: the answer first. */
   answer: (found: Told, distance: string) =>
-    `${found.kind === 'pair' ? found.nearest : 'None'}. ${lesson(found, distance, false)}`,
+    `${found.kind === 'pair' ? found.nearest : isFew(found) ? 'Neither' : 'None'}. ${lesson(found, distance, false)}`,
   /** Without a question, once the numbers are asked for. */
   tells: (found: Told, distance: string) => lesson(found, distance, true),
   moving: (from: Letter, to: Letter) => `${from} goes to where ${to} stands. The crop is held.`,
