@@ -6,6 +6,7 @@ import { FromAbove, FromSide, type PlanContent, PRINT_REM } from '../../src/draw
 import { layoutAbove } from '../../src/drawings/plan/above';
 import { afterCarry, afterKey, type GripAxis } from '../../src/drawings/plan/grips';
 import { A4_FREE, PRINT_SCALES, PX_PER_MM } from '../../src/drawings/plan/print';
+import { scaleBar, TEXT } from '../../src/drawings/plan/sheet';
 import { layoutSide } from '../../src/drawings/plan/side';
 import type { PlanSheet } from '../../src/drawings/plan/types';
 import { PLAN_WORDS } from '../../src/drawings/plan/words';
@@ -138,6 +139,21 @@ describe.each(['above', 'side'] as const)('from %s', (view) => {
         expect(Math.hypot(a.x - b.x, a.y - b.y) / ground.pxPerMetre).toBeCloseTo(metres, 6);
       }
     });
+  });
+
+  it('in a room much longer than high, tabs stay on a narrow sheet and the bar leaves its place to the scale', () => {
+    const room: RoomAsked = { ...ROOM, length: 24, width: 10, obstacles: [] };
+    const content = contentIn(room, { pictures: [pictureAt('A', 6, 2, room)] });
+    const sheet = { width: 326, rem: 16, measure: estimateText };
+    const { tabs, ground } = DRAWINGS[view](content, sheet, PLAN_WORDS);
+    const { width, height } = ground;
+    for (const { tab } of tabs)
+      expect(boxInside(tab, grow({ x: 0, y: 0, width, height }, 0.01))).toBe(true);
+    const { parts, texts } = scaleBar(ground, false);
+    const size = TEXT.note * ground.rem;
+    const barEnd = (parts[2]?.x ?? 0) + estimateText(texts[2] ?? '', size) / 2;
+    const scale = estimateText(PLAN_WORDS.prints(ground.prints), size);
+    expect(barEnd).toBeLessThan(ground.room.x + ground.room.width - scale);
   });
 
   it('stands on the sheet', () => {

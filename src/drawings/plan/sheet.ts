@@ -85,7 +85,10 @@ export function ground(
   };
 }
 
-/** Numbers of the scale bar: metres or feet, at most half the room long. */
+/** Of the room's length, at most: beside the bar stands at what scale the drawing prints. */
+const BAR = 1 / 3;
+
+/** Numbers of the scale bar: metres or feet. */
 export function scaleBar(
   g: Ground,
   imperial: boolean,
@@ -93,7 +96,7 @@ export function scaleBar(
   const metre = imperial ? METRES_PER.ft : 1;
   const steps = imperial ? [1, 2, 5, 10] : [0.5, 1, 2, 5];
   const part =
-    [...steps].reverse().find((s) => 2 * s * metre * g.pxPerMetre <= 0.5 * g.room.width) ??
+    [...steps].reverse().find((s) => 2 * s * metre * g.pxPerMetre <= BAR * g.room.width) ??
     steps[0] ??
     1;
   const unit = imperial ? 'ft' : 'm';

@@ -68,10 +68,14 @@ export function placeTabs(
   });
 
   function onLine(at: Point, shift: number): Point {
-    return {
-      x: at.x + shift * along.x + TAB.off * rem * off.x,
-      y: at.y + shift * along.y + TAB.off * rem * off.y,
-    };
+    const aside = asideOf(at);
+    return { x: aside.x + shift * along.x, y: aside.y + shift * along.y };
+  }
+
+  /** Off the axis, but no farther than the sheet goes: in a long room little of it lies above the cameras. */
+  function asideOf(at: Point): Point {
+    const whole = { x: at.x + TAB.off * rem * off.x, y: at.y + TAB.off * rem * off.y };
+    return clipSegment([at, whole], middles(bounds))?.[1] ?? whole;
   }
 
   /** How far the tabs' middles may go along the axis and stay on the sheet. */
