@@ -22,7 +22,7 @@ describe('captions of the move', () => {
         const hung = { ...session, pictures: [{ ...must(a), standpoint }, ...others] };
         const own = must(showPictures(hung, models, context.cast, null)[0]);
         const caption = moveCaption(shown, session, true);
-        expect(caption.letter).toBe('A–B');
+        expect(caption.letter).toBe('A–\u2060B');
         expect(caption.title).toBe(
           `${formatLength(standpoint, 'metric', 'distance')} from the eyes`,
         );
@@ -40,7 +40,7 @@ describe('captions of the move', () => {
       letter: 'B',
       title: '2.40 m from the eyes',
     });
-    expect(moveCaption(shown, other, true).letter).toBe('B–A');
+    expect(moveCaption(shown, other, true).letter).toBe('B–\u2060A');
     expect(endsOf(other)).toEqual(['2.40 m', '0.40 m']);
   });
 

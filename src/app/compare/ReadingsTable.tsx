@@ -9,13 +9,10 @@ import { Do } from '../controls/words';
 import { words } from '../words';
 import { LINES } from './lines';
 import type { Subject } from './shown';
+import { unbroken } from './unbroken';
 import { useStacked } from './useStacked';
 
 const SHORT: ReadonlySet<string> = new Set(SHORT_TABLE);
-
-/** A number and its unit stay on one line. */
-const unbroken = (text: string): string =>
-  text.replace(/(\d) (?=(%|mm|cm|m|ft|in)\b|%)/g, '$1\u00a0');
 
 /** What is set against what: the first column and the next picture's, of the same person where there is one. */
 function setAgainst(columns: readonly Subject[]): readonly (Subject | undefined)[] {

@@ -12,7 +12,8 @@ export const move = {
     ],
     one: ['the moving picture alone', 'One picture, as large as the frame allows.'],
   } satisfies Record<MoveView, [string, string]>,
-  onTheWay: (from: string, to: string) => `${from}–${to}`,
+  /** A line may not break after the dash. */
+  onTheWay: (from: string, to: string) => `${from}–\u2060${to}`,
   noseToEar: (ratio: string) => `nose to ear ${ratio}`,
   oneEnd: 'This comparison has one picture. A move needs two: hang another in Compare.',
   file: (from: string, to: string) => `move ${from} to ${to}`,

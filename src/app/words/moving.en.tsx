@@ -40,5 +40,5 @@ export const moving = {
     hint: 'Drag, or use the arrow keys',
     noScript:
       'Scripts are switched off, so the slider does nothing. Open this file in a browser to move the standpoint.',
-  } satisfies Omit<MovingLabels, 'measured' | 'inWords'>,
+  } satisfies Omit<MovingLabels, 'measured'>,
 };

@@ -22,10 +22,13 @@ export function follow(): void {
     for (let i = 0; i < details.length; i++) write(details[i], frame.details[i]);
     write(document.getElementById('where'), frame.place);
     write(document.getElementById('changes'), frame.changes);
-    const rows = document.querySelectorAll('tbody tr');
-    for (let i = 0; i < rows.length; i++) {
-      write(rows[i]?.querySelector('.follows'), frame.cells[i]);
-      write(rows[i]?.querySelector('.says'), frame.says[i]);
+    const [cells, says] = [
+      document.querySelectorAll('.follows'),
+      document.querySelectorAll('.says'),
+    ];
+    for (let i = 0; i < cells.length; i++) {
+      write(cells[i], frame.cells[i]);
+      write(says[i], frame.says[i]);
     }
     slider.setAttribute('aria-valuetext', frame.place);
   };

@@ -22,7 +22,18 @@ const embedded = (value: unknown): string => JSON.stringify(value).replaceAll('<
 
 /** Only what carries the nonce runs; nothing is fetched but pictures that the page itself holds. */
 const policy = (nonce: string): string =>
-  `default-src 'none'; img-src data:; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'; base-uri 'none'; form-action 'none'`;
+  `default-src 'none'; img-src data:; font-src data:; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'; base-uri 'none'; form-action 'none'`;
+
+const faces = (fonts: MovingContent['fonts']): string =>
+  fonts
+    .map(
+      ({ weight, address }) =>
+        `@font-face { font-family: Literata; font-weight: ${weight}; src: url("${escaped(address)}") format("woff2"); }`,
+    )
+    .join('\n');
+
+const accentRule = ({ accents: { start, moving } }: MovingContent): string =>
+  `:root { --start-on-white: ${escaped(start)}; --moving-on-white: ${escaped(moving)}; }`;
 
 function figure(
   { image, alt, title, details }: MovingPicture,
@@ -39,12 +50,13 @@ function readings({ letters, labels, start, rows, frames: [first] }: MovingConte
   const head = (letter: string, kind: string) =>
     `<th scope="col" class="number key-${kind}">${escaped(letter)}</th>`;
   const row = (name: string, i: number) =>
-    `<tr><th scope="row">${escaped(name)}</th>${
+    `<tr class="numbers"><th scope="row">${escaped(name)}</th>${
       start ? `<td class="number">${escaped(start.cells[i] ?? '')}</td>` : ''
-    }<td class="number follows">${escaped(first.cells[i] ?? '')}</td><td class="says">${escaped(first.says[i] ?? '')}</td></tr>`;
+    }<td class="number follows">${escaped(first.cells[i] ?? '')}</td></tr>
+<tr><td class="says" colspan="${start ? 3 : 2}">${escaped(first.says[i] ?? '')}</td></tr>`;
   return `<table><thead><tr><th scope="col">${escaped(labels.measured)}</th>${
     start ? head(letters.start, 'start') : ''
-  }${head(letters.moving, 'moving')}<th scope="col">${escaped(labels.inWords)}</th></tr></thead>
+  }${head(letters.moving, 'moving')}</tr></thead>
 <tbody>${rows.map(row).join('\n')}</tbody></table>`;
 }
 
@@ -58,7 +70,7 @@ function slider({ labels, frames, ends }: MovingContent): string {
 
 /** @param nonce letters and digits that nobody can know beforehand, new for each page */
 export function movingPage(content: MovingContent, nonce: string): string {
-  const { language, title, lead, labels, letters, size, start, frames, notes } = content;
+  const { language, title, lead, labels, letters, size, start, frames, notes, fonts } = content;
   const [first] = frames;
   const frame = (kind: 'start' | 'moving', picture: MovingPicture) =>
     figure(picture, kind, letters[kind], size);
@@ -72,7 +84,7 @@ export function movingPage(content: MovingContent, nonce: string): string {
 <meta name="referrer" content="no-referrer">
 <link rel="icon" href="data:,">
 <title>${escaped(title)}</title>
-<style nonce="${nonce}">${STYLE}</style>
+<style nonce="${nonce}">${faces(fonts)}${accentRule(content)}${STYLE}</style>
 </head>
 <body>
 <main>

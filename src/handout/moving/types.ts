@@ -28,7 +28,6 @@ export interface MovingLabels {
   readonly slider: string;
   readonly hint: string;
   readonly measured: string;
-  readonly inWords: string;
   /** Where scripts do not run. */
   readonly noScript: string;
 }
@@ -43,11 +42,16 @@ export interface MovingContent {
   readonly size: { readonly width: number; readonly height: number };
   /** Letters of the picture that stays and of the one that moves. */
   readonly letters: { readonly start: string; readonly moving: string };
+  /** Their CSS colours on white. */
+  readonly accents: { readonly start: string; readonly moving: string };
+  /** The ends of the move, as shown below the slider. */
   readonly ends: readonly [string, string];
   /** The picture that stays beside the moving one, where one does. */
   readonly start: MovingPicture | null;
   readonly rows: readonly string[];
   readonly frames: readonly [MovingFrame, ...MovingFrame[]];
+  /** The typeface, WOFF2 as data addresses; whoever has no such letters falls back on what is there. */
+  readonly fonts: readonly { readonly weight: number; readonly address: string }[];
   /** Cautions, and how it was computed. */
   readonly notes: readonly string[];
 }

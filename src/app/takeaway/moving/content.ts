@@ -5,8 +5,10 @@ import { formatLength } from '../../../readings/format';
 import { readings, rowSentence, type Speaking } from '../../../readings/read';
 import type { ReadingId } from '../../../readings/rows';
 import type { Lettered } from '../../../readings/words';
+import { PRINTED } from '../../compare/printed';
 import { pronounOf, type Shown } from '../../compare/shown';
 import { tell } from '../../compare/told';
+import { unbroken } from '../../compare/unbroken';
 import { cautionsOf, computedLine } from '../../handout/parts/notes';
 import { spokenPair } from '../../handout/spoken';
 import type { PageSitting } from '../../handout/useSitting';
@@ -44,7 +46,7 @@ export function movingContent(
   move: Move,
   choice: MovingChoice,
   shown: readonly Shown[],
-  size: MovingContent['size'],
+  given: Pick<MovingContent, 'size' | 'fonts'>,
   imageOf: (shown: Shown) => string,
 ): MovingContent {
   const { session, models, cast } = move;
@@ -79,8 +81,8 @@ export function movingContent(
       ...picture(each, true),
       standpoint: each.resolved.standpoint,
       place: formatLength(each.resolved.standpoint, session.units, 'distance'),
-      changes: readPair(own, start, speaking)[0]?.meaning ?? '',
-      says: TOLD.map((id) => rowSentence(id, beside, speaking)),
+      changes: unbroken(readPair(own, start, speaking)[0]?.meaning ?? ''),
+      says: TOLD.map((id) => unbroken(rowSentence(id, beside, speaking))),
     };
   };
   const ends: PageSitting = {
@@ -93,16 +95,20 @@ export function movingContent(
   return {
     language: said.language,
     title: choice.title,
-    lead: pair && choice.view === 'two' ? page.leads.comparison(pair) : page.leads.claim,
-    labels: { ...said.labels, measured: page.measured, inWords: page.inWords },
-    size,
+    lead: unbroken(pair && choice.view === 'two' ? page.leads.comparison(pair) : page.leads.claim),
+    labels: { ...said.labels, measured: page.measured },
+    ...given,
     letters,
+    accents: {
+      start: PRINTED[session.play.from].accent,
+      moving: PRINTED[session.play.to].accent,
+    },
     ends: endsOf(session).map((end, i) =>
       said.end(i === 0 ? session.play.from : session.play.to, end),
     ) as unknown as MovingContent['ends'],
     start: choice.view === 'two' ? picture(first, false) : null,
     rows: TOLD.map((id) => names.get(id) ?? ''),
     frames: shown.map(frame) as unknown as MovingContent['frames'],
-    notes: [...cautionsOf(ends, models), computedLine(ends, models)],
+    notes: [...cautionsOf(ends, models), computedLine(ends, models)].map(unbroken),
   };
 }
