@@ -1,16 +1,14 @@
 /** Looking for the smallest change that makes a failing pair work. */
 import type { Asking } from './changes';
 import type { Change, Remedy, Span } from './types';
-import { pairVerdict } from './verdict';
+import { pairSpans } from './verdict';
 
 /** The longest interval of standpoints that works, or null. */
-export const worksAt = ({ request, wanted, camera }: Asking): Span | null => {
-  const { spans } = pairVerdict(request, wanted, camera);
-  return spans.reduce<Span | null>(
+export const worksAt = ({ request, wanted, camera }: Asking): Span | null =>
+  pairSpans(request, wanted, camera).reduce<Span | null>(
     (best, each) => (best === null || each.to / each.from > best.to / best.from ? each : best),
     null,
   );
-};
 
 const outward = (value: number, step: number, up: boolean): number => {
   const steps = value / step;

@@ -233,7 +233,7 @@ function solvePiece(scene: ScenePiece, of: Framed, camera: PlanCamera): SolvedPi
 }
 
 /** A framing with a camera, over all pieces of the depths. */
-interface SolvedPair {
+export interface SolvedPair {
   readonly pieces: readonly SolvedPiece[];
   /** Standpoints that the lens reaches. */
   readonly reach: readonly Span[];

@@ -10,6 +10,7 @@ import {
   type OnSensor,
   onSensor,
   type Shared,
+  type SolvedPair,
   type SolvedPiece,
   sharedKey,
   solvePair,
@@ -25,11 +26,25 @@ function setAt(pieces: readonly SolvedPiece[], lens: PlanCamera['lens'], depth: 
   return Number.NaN;
 }
 
+/** The standpoints that work, with the focal lengths at their ends. */
+function spansOf(
+  { pieces, works }: SolvedPair,
+  { lens }: PlanCamera,
+  { cameraHeight }: Wanted,
+): Span[] {
+  return works.map((each): Span => {
+    const { from, to, fromBy, toBy } = spanOf(each, cameraHeight);
+    const marks = [setAt(pieces, lens, each.from), setAt(pieces, lens, each.to)] as const;
+    return { from, to, fromBy, toBy, marks };
+  });
+}
+
 /** One framing with one camera. */
 export function verdictFor(here: OnSensor, camera: PlanCamera): Verdict {
   const { id: wanted, cameraHeight } = here.of.wanted;
-  const { id, lens } = camera;
-  const { pieces, reach, works } = solvePair(here, camera);
+  const { id } = camera;
+  const pair = solvePair(here, camera);
+  const { pieces, reach, works } = pair;
   const depth = recommendedDepth(works, cameraHeight);
   if (depth === null)
     return {
@@ -40,21 +55,17 @@ export function verdictFor(here: OnSensor, camera: PlanCamera): Verdict {
       recommended: null,
       conflict: conflictOf(pieces),
     };
-  const spans = works.map((each): Span => {
-    const { from, to, fromBy, toBy } = spanOf(each, cameraHeight);
-    const marks = [setAt(pieces, lens, each.from), setAt(pieces, lens, each.to)] as const;
-    return { from, to, fromBy, toBy, marks };
-  });
+  const spans = spansOf(pair, camera, here.of.wanted);
   const recommended = settingAt(here, camera, depth);
   return { wanted, camera: id, spans, reach, recommended, conflict: [] };
 }
 
-/** One pair by itself, as remedies ask for it. */
-export const pairVerdict = (
+/** Where one pair by itself works: what remedies ask some hundred times, who need no reasons and no setting. */
+export const pairSpans = (
   request: Omit<PlanRequest, 'cameras' | 'wanted'>,
   wanted: Wanted,
   camera: PlanCamera,
-): Verdict => verdictFor(onSensor(framed(request, wanted), camera), camera);
+): Span[] => spansOf(solvePair(onSensor(framed(request, wanted), camera), camera), camera, wanted);
 
 /** All pairs; what hangs on the framing or the sensor alone is solved once. */
 export function verdictsFor(request: PlanRequest): Verdict[] {

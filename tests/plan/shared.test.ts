@@ -1,7 +1,8 @@
 /** What framings share is solved once; each by itself gives the same. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { pairVerdict, verdictsFor } from '../../src/plan/verdict';
+import { framed, onSensor } from '../../src/plan/solve';
+import { pairSpans, verdictFor, verdictsFor } from '../../src/plan/verdict';
 import { camera, PEOPLE, request } from './random';
 
 test('many framings and cameras together are answered as each pair by itself', () => {
@@ -27,9 +28,13 @@ test('many framings and cameras together are answered as each pair by itself', (
         };
         const together = verdictsFor(asked);
         const apart = asked.wanted.flatMap((wanted) =>
-          asked.cameras.map((each) => pairVerdict(asked, wanted, each)),
+          asked.cameras.map((each) => verdictFor(onSensor(framed(asked, wanted), each), each)),
         );
         expect(together).toEqual(apart);
+        const spans = asked.wanted.flatMap((wanted) =>
+          asked.cameras.map((each) => pairSpans(asked, wanted, each)),
+        );
+        expect(spans).toEqual(apart.map((verdict) => verdict.spans));
       },
     ),
     { numRuns: 400, seed: 7 },

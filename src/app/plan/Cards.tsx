@@ -144,7 +144,7 @@ export default function Cards(props: {
   const nameOf = (id: string) => request.wanted.find((each) => each.id === id)?.name ?? '';
   const waysOf = (id: string) =>
     planned.verdicts
-      .flatMap(({ wanted }, i) => (wanted === id ? (planned.remedies[i] ?? []) : []))
+      .flatMap(({ wanted }, i) => (wanted === id ? (planned.remedies?.[i] ?? []) : []))
       .sort((a, b) => a.effort - b.effort)
       .slice(0, NAMED)
       .map((remedy) => remedyWords(remedy, request, show));

@@ -15,7 +15,12 @@ import { remedyWords, showIn, verdictWords } from './told';
 const OFFERED = 6;
 const FIRST = 2;
 
-function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: PlanRequest }) {
+function Row(props: {
+  verdict: Verdict;
+  /** Null while they are looked for. */
+  remedies: readonly Remedy[] | null;
+  request: PlanRequest;
+}) {
   const { session, act } = useWorkbench();
   const { verdict, request } = props;
   const show = showIn(session.units);
@@ -30,7 +35,7 @@ function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: Pl
   const setting = verdict.recommended;
   const letter = session.plan.picture;
   const [open, setOpen] = useState(false);
-  const offered = props.remedies.slice(0, OFFERED);
+  const offered = (props.remedies ?? []).slice(0, OFFERED);
   const shown = open ? offered : offered.slice(0, FIRST);
   const name = bodies > 1 ? said.lensOn(lensName, bodyName) : lensName;
   return (
@@ -50,6 +55,7 @@ function Row(props: { verdict: Verdict; remedies: readonly Remedy[]; request: Pl
       </Button>
       <p className="works-why">
         {why}
+        {props.remedies === null && setting === null && ` ${said.seekingWays}`}
         {offered.length > 0 && (
           <>
             {' '}
@@ -105,7 +111,7 @@ export function WhatWorks(props: { request: PlanRequest; planned: Planned }) {
                 <Row
                   key={verdict.camera}
                   verdict={verdict}
-                  remedies={planned.remedies[i] ?? []}
+                  remedies={planned.remedies && (planned.remedies[i] ?? [])}
                   request={request}
                 />
               ) : null,

@@ -8,19 +8,39 @@ export interface Ask {
 }
 
 export interface Planned extends PlanResult {
-  /** What would make a failing pair work, best first, in the order of the verdicts. */
-  readonly remedies: readonly (readonly Remedy[])[];
+  /**
+   * What would make a failing pair work, best first, in the order of the verdicts. Null while it is looked for:
+   * for a group that takes many times as long as the verdicts.
+   */
+  readonly remedies: readonly (readonly Remedy[])[] | null;
 }
 
+/** Two to each ask: without remedies, then with them. */
 export interface Answer {
   readonly id: number;
   readonly planned: Planned;
 }
 
-self.onmessage = ({ data: { id, request } }: MessageEvent<Ask>) => {
+let latest = 0;
+
+/** A newer ask comes in meanwhile. */
+const messages = (): Promise<void> => new Promise((resume) => setTimeout(resume));
+
+self.onmessage = async ({ data: { id, request } }: MessageEvent<Ask>) => {
+  latest = id;
   const result = solvePlan(request);
-  const remedies = result.verdicts.map((verdict) =>
-    verdict.spans.length > 0 ? [] : remediesFor(request, verdict),
-  );
-  self.postMessage({ id, planned: { ...result, remedies } } satisfies Answer);
+  const answer = (remedies: Planned['remedies']) =>
+    self.postMessage({ id, planned: { ...result, remedies } } satisfies Answer);
+  answer(null);
+  const remedies: Remedy[][] = [];
+  for (const verdict of result.verdicts) {
+    if (verdict.spans.length > 0) {
+      remedies.push([]);
+      continue;
+    }
+    await messages();
+    if (latest !== id) return;
+    remedies.push(remediesFor(request, verdict));
+  }
+  answer(remedies);
 };

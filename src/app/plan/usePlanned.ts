@@ -11,33 +11,42 @@ export interface PlanState {
 
 const NOTHING: PlanState = { request: null, planned: null, isWorking: true };
 
-/** Asks the worker one thing at a time: of what changes meanwhile, only the last is asked. */
+/**
+ * Asks the worker for one answer at a time: of what changes until its verdicts are there, only the last is asked,
+ * and then its remedies are waited for no longer.
+ */
 export function usePlanned(request: PlanRequest): PlanState {
   const [state, setState] = useState(NOTHING);
   const worker = useRef<{ ask: (request: PlanRequest) => void; end: () => void } | null>(null);
   useEffect(() => {
     const own = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' });
     let asked: Ask | null = null;
+    let isSolving = false;
     let next: PlanRequest | null = null;
     let count = 0;
     const send = (wanted: PlanRequest) => {
       count += 1;
       asked = { id: count, request: wanted };
+      isSolving = true;
       own.postMessage(asked);
     };
     own.onmessage = ({ data }: MessageEvent<Answer>) => {
       if (asked?.id !== data.id) return;
-      const { request: answered } = asked;
+      const { planned } = data;
       const following = next;
-      asked = null;
       next = null;
-      setState({ request: answered, planned: data.planned, isWorking: following !== null });
+      isSolving = false;
+      setState({
+        request: asked.request,
+        planned,
+        isWorking: following !== null || planned.remedies === null,
+      });
       if (following) send(following);
     };
     worker.current = {
       ask: (wanted) => {
         setState((before) => ({ ...before, isWorking: true }));
-        if (asked) next = wanted;
+        if (isSolving) next = wanted;
         else send(wanted);
       },
       end: () => own.terminate(),

@@ -140,6 +140,7 @@ export const plan = {
   nearer: (why: string) => `Nearer, ${why}.`,
   farther: (why: string) => `Farther, ${why}.`,
   wouldWorkLead: 'Would work:',
+  seekingWays: 'What would work is being looked for.',
   fails: (whys: readonly string[]) => whys.map((why) => `${capital(why)}.`).join(' '),
   failsThere: (span: string, whys: readonly string[]) =>
     `It frames so from ${span}, where ${list(whys)}.`,
