@@ -110,6 +110,21 @@ describe('the chart', () => {
     }
   });
 
+  it('writes the values of a lone curve clear of it, at its ends too', () => {
+    for (const factor of [0.1, -0.1])
+      for (const standpoint of [0.3, 0.4, 2, 4]) {
+        const distances = [...new Set([...DISTANCES, standpoint])].sort((a, b) => a - b);
+        const marks = [{ letter: 'A' as const, standpoint }];
+        const layout = layoutChart(chartOf({ factors: [factor], distances, marks }), sheet());
+        const value = must(must(layout.marks[0]).value);
+        const width = estimateText(value.text, 13, 600);
+        const left = value.anchor === 'start' ? value.x : value.x - width;
+        for (const { x, y } of pathPoints(must(layout.curves[0]).path))
+          if (x >= left && x <= left + width)
+            expect(y < value.y - 9 || y > value.y, `${factor} ${standpoint}`).toBe(true);
+      }
+  });
+
   it('keeps everything inside the sheet and its tabs apart, whatever it shows', () => {
     const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(

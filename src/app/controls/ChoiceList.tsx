@@ -31,6 +31,8 @@ export default function ChoiceList<Id extends string>(props: {
       disallowEmptySelection={props.mode === 'single'}
       selectedKeys={props.chosen}
       autoFocus
+      // Escape closes the slip; it takes no choice back.
+      escapeKeyBehavior="none"
       {...(props.mode === 'single' ? TELL_AGAIN : {})}
       onSelectionChange={(keys) =>
         props.onChange(keys === 'all' ? ids : ids.filter((id) => keys.has(id)))

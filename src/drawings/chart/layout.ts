@@ -58,7 +58,7 @@ function titleLines(text: string, { rem, width, measure }: ChartSheet): string[]
   return measure(text, TEXT.name * rem, TEXT.bold) <= width ? [text] : splitInTwo(text);
 }
 
-/** Beside its dot, on the side the curve leaves free: above a falling one, below a rising one. */
+/** Beside its dot and clear of the curve, above or below it as there is room. */
 function valuePlace(
   { points }: Curve,
   at: number,
@@ -70,18 +70,24 @@ function valuePlace(
   if (value === null) return null;
   const text = chart.reading.show(value);
   const width = measure(text, TEXT.name * rem, TEXT.bold);
-  const before = points[at - 1]?.value ?? value;
-  const after = points[at + 1]?.value ?? value;
-  const [x, y] = [toX(points[at]?.distance ?? 0), toY(value)];
+  const x = toX(points[at]?.distance ?? 0);
   const gap = 0.45 * rem;
+  const height = 0.75 * TEXT.name * rem;
   const fits = x + gap + width <= plot.right;
-  // To the left of its dot the free side is the other one.
-  const isAbove = toY(after) >= toY(before) === fits;
-  const wished = isAbove ? y - gap : y + gap + 0.75 * TEXT.name * rem;
+  const [left, right] = fits ? [x, x + gap + width] : [x - gap - width, x];
+  const beside = points.flatMap((point) => {
+    const place = toX(point.distance);
+    return point.value !== null && place >= left && place <= right ? [toY(point.value)] : [];
+  });
+  const above = Math.min(...beside) - gap;
+  const below = Math.max(...beside) + gap + height;
+  const isFalling = toY(points.at(-1)?.value ?? value) > toY(points[0]?.value ?? value);
+  // The nearer side: right of a falling curve's dot the curve leaves the room above it free.
+  const isAbove = isFalling === fits ? above - height >= plot.top : below > plot.bottom - 0.3 * rem;
   return {
     text,
     x: fits ? x + gap : x - gap,
-    y: Math.max(plot.top + TEXT.name * rem, Math.min(plot.bottom - 0.3 * rem, wished)),
+    y: isAbove ? above : below,
     anchor: fits ? 'start' : 'end',
   };
 }
