@@ -201,7 +201,7 @@ test('without WebCodecs it says so', async ({ fresh }) => {
   await fresh.page.addInitScript(() => {
     delete (window as { VideoEncoder?: unknown }).VideoEncoder;
   });
-  await fresh.goto('?test=landmarks#handout');
+  await fresh.page.goto('?test=landmarks#handout');
   await fresh.press('Clip');
   await expect(fresh.slip()).toContainText('This browser has no way to make a video.');
   await expect(fresh.slip().getByRole('button', { name: 'Make the clip' })).toHaveCount(0);

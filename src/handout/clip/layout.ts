@@ -15,9 +15,9 @@ export interface FrameLayout extends FrameSize {
 }
 
 /** Least width of a caption beside its picture, lines: its three rows are read without being squeezed. */
-const CAPTION_WIDTH = 13;
+const CAPTION_WIDTH = 16;
 /** Lines of text in the frame's shorter side: read on a phone at arm's length. */
-const LINES = 28;
+const LINES = 32;
 
 interface Arrangement {
   readonly stacked: boolean;
