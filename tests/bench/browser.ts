@@ -11,6 +11,9 @@ declare global {
   }
 }
 
+/** Until the page has drawn its first pictures, beside other programs; milliseconds. */
+const SLOW_START = 300_000;
+
 const config: InlineConfig = {
   configFile: false,
   root: `${import.meta.dirname}/page`,
@@ -36,7 +39,7 @@ export async function withBenchPage<T>(use: (page: Page) => Promise<T>): Promise
       if (message.type() === 'error') console.error(message.text());
     });
     await page.goto(`${server.resolvedUrls?.local[0]}`);
-    await page.waitForFunction(() => window.bench);
+    await page.waitForFunction(() => window.bench, undefined, { timeout: SLOW_START });
     return await use(page);
   } finally {
     await browser.close();
