@@ -205,7 +205,7 @@ export default function StillSheet(props: {
       </Form>
       <WorkBar
         work={work}
-        done={({ name, bytes }) => said.saved(name, (bytes / 1e6).toFixed(1))}
+        done={({ name, bytes }) => said.saved(name, bytes)}
         failed={said.failed}
       />
     </Sheet>

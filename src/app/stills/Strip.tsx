@@ -1,3 +1,4 @@
+import './stills.css';
 import { useState } from 'react';
 import { formatLength } from '../../readings/format';
 import { parseLength } from '../../readings/parse';
@@ -11,9 +12,8 @@ import { Slip } from '../controls/Slip';
 import { TypedText } from '../controls/TypedText';
 import { Do, Toggle } from '../controls/words';
 import { useWorkbench } from '../state/workbench';
-import { words } from '../words';
 import { stills } from '../words/stills.en';
-import { readStandpoints, spaced } from './standpoints';
+import { readStandpoints, spaced, unitOf } from './standpoints';
 
 const said = stills.series;
 const PACES: readonly Pace[] = ['metres', 'look'];
@@ -28,7 +28,7 @@ function Spaced(props: { series: readonly number[]; onSet: (to: number[]) => voi
   const { units } = useWorkbench().session;
   const [pace, setPace] = useState<Pace>('look');
   const show = (metres: number) => formatLength(metres, units, 'distance');
-  const parse = (text: string) => parseLength(text, { unit: units === 'metric' ? 'm' : 'ft' });
+  const parse = (text: string) => parseLength(text, { unit: unitOf(units) });
   const length = { parse, range: LIMITS.standpoint, show };
   return (
     <Figures
@@ -52,7 +52,7 @@ function Spaced(props: { series: readonly number[]; onSet: (to: number[]) => voi
       }}
     >
       {() => (
-        <fieldset className="row plain">
+        <fieldset className="row strip-pace">
           <legend className="slip-note">{said.pace}</legend>
           {PACES.map((each) => (
             <Toggle key={each} on={pace === each} onChange={() => setPace(each)}>
@@ -117,9 +117,6 @@ export function Strip({ session }: { session: Session }) {
                 <>
                   <Spaced series={series} onSet={set} />
                   <Typed series={series} onSet={set} />
-                  <div className="row">
-                    <Do onPress={close}>{words.controls.close}</Do>
-                  </div>
                 </>
               );
             }}

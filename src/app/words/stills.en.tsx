@@ -50,7 +50,8 @@ export const stills = {
       ? 'The file carries the whole session, which anybody who has it can open.'
       : 'The file carries what its pictures need and no more: dropped on this page, it brings them back.',
   save: (format: Format) => `Save the ${FORMAT_NAMES[format]}`,
-  saved: (name: string, megabytes: string) => `Saved as ${name}, ${megabytes} MB.`,
+  saved: (name: string, bytes: number) =>
+    `Saved as ${name}, ${bytes < 1e6 ? `${Math.ceil(bytes / 1000)} kB` : `${(bytes / 1e6).toFixed(1)} MB`}.`,
   failed: (why: string) => `The still could not be made: ${why}. Try a smaller width.`,
   tooMuch:
     'the session holds too much to ride in a picture; leave names and notes out, or save it as a file',
