@@ -205,4 +205,6 @@ test('without WebCodecs it says so', async ({ fresh }) => {
   await fresh.press('Clip');
   await expect(fresh.slip()).toContainText('This browser has no way to make a video.');
   await expect(fresh.slip().getByRole('button', { name: 'Make the clip' })).toHaveCount(0);
+  await fresh.press('Take the stills instead');
+  await expect(fresh.slip().getByRole('heading', { level: 2 })).not.toHaveText('Clip of the move');
 });

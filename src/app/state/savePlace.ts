@@ -19,7 +19,7 @@ export interface SavePlace {
   readonly name: string;
   readonly stream: FileSystemWritableFileStream;
   readonly size: () => Promise<number>;
-  /** Takes the empty file away that choosing a place has left, once nothing is to be in it. */
+  /** Drops what was written and takes the empty file away that choosing a place has left. */
   readonly leave: () => Promise<void>;
 }
 
@@ -40,11 +40,14 @@ export async function askSavePlace(
       types: [{ description, accept: { [type]: [extension] } }],
     });
     const size = async () => (await handle.getFile()).size;
+    const stream = await handle.createWritable();
     return {
       name: handle.name,
-      stream: await handle.createWritable(),
+      stream,
       size,
       leave: async () => {
+        // Whoever wrote into it may have dropped it already.
+        await stream.abort().catch(() => undefined);
         if ((await size()) === 0) await handle.remove?.();
       },
     };

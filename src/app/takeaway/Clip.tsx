@@ -75,13 +75,11 @@ export default function Clip({ darkroom, onClose, onStills }: TakeAwayProps) {
       {canMove(session) && encoding === null && (
         <>
           <p role="status">{typeof VideoEncoder === 'undefined' ? said.noCodecs : said.cannot}</p>
-          {onStills && (
-            <div className="row">
-              <Do main onPress={onStills}>
-                {said.stills}
-              </Do>
-            </div>
-          )}
+          <div className="row">
+            <Do main onPress={onStills}>
+              {said.stills}
+            </Do>
+          </div>
         </>
       )}
       {canMove(session) && encoding !== null && (

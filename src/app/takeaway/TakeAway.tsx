@@ -15,8 +15,8 @@ import { takeAway as said } from '../words/takeaway.en';
 export interface TakeAwayProps {
   readonly darkroom: Darkroom;
   readonly onClose: () => void;
-  /** Opens the sheet of stills instead, where there is one. */
-  readonly onStills: (() => void) | null;
+  /** Opens the sheet of stills instead. */
+  readonly onStills: () => void;
 }
 
 /** What can be taken away, each a sheet of its own that is fetched when it is opened. */
@@ -51,7 +51,7 @@ export function TakeAway(props: { darkroom: Darkroom; children: ReactNode }) {
           <Opened
             darkroom={props.darkroom}
             onClose={() => setOpen(null)}
-            onStills={'stills' in SHEETS ? () => setOpen('stills' as SheetName) : null}
+            onStills={() => setOpen('stills')}
           />
         )}
       </Suspense>
