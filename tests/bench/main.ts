@@ -1,9 +1,10 @@
 /**
  * `npm run bench [part ...]`: what things cost, as ratios of two sides timed in turns in one run; no
- * length of time is asserted. Parts: frame, still, readings, plan, sitter, size; all of them unless named.
+ * length of time is asserted. Parts: frame, still, large, clip, readings, plan, sitter, size; all of them unless named.
  * `docs/bench.md` keeps a run.
  */
 import { withBenchPage } from './browser';
+import { largeLines } from './large';
 import { type Line, TABLE_HEAD, tableRow } from './line';
 import { planLines } from './plan';
 import { readingLines } from './readings';
@@ -38,6 +39,8 @@ const after: string[] = [];
 const PARTS: Readonly<Record<string, () => Promise<readonly Line[]>>> = {
   frame: () => withBenchPage((page) => page.evaluate(() => window.bench.frame())),
   still: () => withBenchPage((page) => page.evaluate(() => window.bench.still())),
+  large: largeLines,
+  clip: () => withBenchPage((page) => page.evaluate(() => window.bench.clip())),
   readings: readingLines,
   plan: planLines,
   sitter: sitterLines,

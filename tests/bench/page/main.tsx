@@ -1,7 +1,10 @@
 /** The page that draws both sides; `tests/bench/main.ts` asks it for its lines. */
+import './targetBytes';
 import type { Line } from '../line';
 import { bareSide } from './bareSide';
+import { clipLines } from './clip';
 import { frameLines } from './frame';
+import { type LargeStill, largeStill } from './largeStill';
 import { mountStage } from './stageSide';
 import { stillLines } from './still';
 import { loadSubject } from './subject';
@@ -9,6 +12,8 @@ import { loadSubject } from './subject';
 export interface Bench {
   readonly frame: () => Promise<Line[]>;
   readonly still: () => Promise<Line[]>;
+  readonly clip: () => Promise<Line[]>;
+  readonly large: LargeStill;
 }
 
 const subject = await loadSubject();
@@ -17,4 +22,6 @@ const bare = bareSide(document.getElementById('bare') as HTMLCanvasElement, subj
 window.bench = {
   frame: () => frameLines(subject, stage, bare),
   still: () => stillLines(subject, stage, bare),
+  clip: () => clipLines(subject, stage),
+  large: largeStill(subject, stage, bare),
 };
