@@ -3,7 +3,7 @@
  * back from a dropped file. Small, since a software rasteriser draws them.
  */
 import { readFileSync } from 'node:fs';
-import { load } from 'exifreader';
+import reader from 'exifreader';
 import { decode } from 'jpeg-js';
 import type { Format } from '../../src/handout/encode/types';
 import { findState } from '../../src/handout/metadata/find';
@@ -104,7 +104,7 @@ test('three formats hold the same pixels, tell of them, and bring the comparison
   expect(difference({ ...other, data: other.data }, exact)).toBeLessThan(4);
 
   for (const [format, { bytes }] of Object.entries({ png, jpeg, webp })) {
-    const { exif, xmp, icc } = load(new Uint8Array(bytes).buffer, { expanded: true });
+    const { exif, xmp, icc } = reader.load(new Uint8Array(bytes).buffer, { expanded: true });
     expect(exif?.ImageDescription?.description).toContain('A: 0.50 m from the eyes');
     expect(exif?.FNumber?.value).toEqual([800, 100]);
     // The two differ: one field of the file could not be true of both.
@@ -142,7 +142,7 @@ test('one picture alone tells its focal length, distance and 35 mm equivalent; w
     .click();
   const { bytes, name } = await save(app, 'jpeg');
   await app.closeSlips();
-  const { exif } = load(new Uint8Array(bytes).buffer, { expanded: true });
+  const { exif } = reader.load(new Uint8Array(bytes).buffer, { expanded: true });
   const ratio = (value: unknown) => {
     const [over = 0, under = 1] = value as [number, number];
     return over / under;
