@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { multiply } from '../../src/handout/pdf/place';
+import type { Matrix } from '../../src/handout/pdf/types';
 import { expect, test } from './fixture';
 
 /** A software rasteriser takes minutes over the pictures at 300 dots per inch; milliseconds. */
@@ -73,23 +75,15 @@ test('a client sheet: text stays text, faces are embedded, pictures have 300 dot
 
   // Pictures: the pixels of each over its width on paper.
   const { fnArray, argsArray } = await first.getOperatorList();
-  let matrix = [1, 0, 0, 1, 0, 0];
-  const stack: number[][] = [];
+  let matrix: Matrix = [1, 0, 0, 1, 0, 0];
+  const stack: Matrix[] = [];
   const resolutions: number[] = [];
-  const times = (m: number[], n: number[]) => [
-    m[0]! * n[0]! + m[2]! * n[1]!,
-    m[1]! * n[0]! + m[3]! * n[1]!,
-    m[0]! * n[2]! + m[2]! * n[3]!,
-    m[1]! * n[2]! + m[3]! * n[3]!,
-    m[0]! * n[4]! + m[2]! * n[5]! + m[4]!,
-    m[1]! * n[4]! + m[3]! * n[5]! + m[5]!,
-  ];
   for (const [i, operator] of fnArray.entries()) {
     if (operator === OPS.save) stack.push(matrix);
     if (operator === OPS.restore) matrix = stack.pop() ?? matrix;
-    if (operator === OPS.transform) matrix = times(matrix, argsArray[i] as number[]);
+    if (operator === OPS.transform) matrix = multiply(matrix, argsArray[i] as Matrix);
     if (operator === OPS.paintImageXObject)
-      resolutions.push((argsArray[i][1] as number) / (Math.hypot(matrix[0]!, matrix[1]!) / 72));
+      resolutions.push((argsArray[i][1] as number) / (Math.hypot(matrix[0], matrix[1]) / 72));
   }
   expect(resolutions.length).toBe(9);
   for (const dpi of resolutions) expect(Math.abs(dpi / 300 - 1)).toBeLessThan(0.02);

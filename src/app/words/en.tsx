@@ -52,7 +52,8 @@ export const en = {
     fileOpened: 'File opened',
     fileUnread: 'The file could not be read. Nothing was changed.',
     startAgain: 'Start again',
-    startAgainNote: 'Back to the demo session. Yours stays among your sessions; undo brings it back.',
+    startAgainNote:
+      'Back to the demo session. Yours stays among your sessions; undo brings it back.',
     sessions: 'My sessions',
     title: 'Title of the session',
   },
