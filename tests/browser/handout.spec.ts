@@ -122,7 +122,7 @@ test('words emptied follow the pictures again; Escape puts back what stood there
 }) => {
   await open(page);
   const lead = page.getByRole('textbox', { name: 'Words of the page: first lines' }).first();
-  const usual = await lead.innerText();
+  const usual = (await lead.textContent()) ?? '';
   await lead.fill('Mine');
   await lead.press('Escape');
   await expect(lead).toHaveText(usual);
