@@ -14,9 +14,12 @@ const MM = 72 / 25.4;
 
 async function open(page: Page) {
   await page.goto('/?test#handout');
-  await expect(page.locator('.paper').first()).toBeVisible();
-  await expect(page.locator('.photograph-waiting')).toHaveCount(0, { timeout: LONGEST });
+  await expect(page.locator('.page-hung').first()).toBeVisible();
 }
+
+/** Every picture of the pages is rendered. */
+const rendered = (page: Page) =>
+  expect(page.locator('.photograph-waiting')).toHaveCount(0, { timeout: LONGEST });
 
 async function savePdf(page: Page): Promise<Uint8Array> {
   const downloading = page.waitForEvent('download', { timeout: LONGEST });
@@ -34,7 +37,7 @@ test('a client sheet: text stays text, faces are embedded, pictures have 300 dot
   const title = page.getByRole('textbox', { name: 'Words of the page: title' }).first();
   await title.fill('Why the camera stands back: γιατί, зачем, \u6211');
   await title.blur();
-  await expect(page.locator('.photograph-waiting')).toHaveCount(0, { timeout: LONGEST });
+  await rendered(page);
   const bytes = await savePdf(page);
   await expect(page.getByText('so they print as boxes: \u6211')).toBeVisible();
 
@@ -143,7 +146,6 @@ for (const paper of ['A4 upright', 'A4 lying', 'Letter upright', 'Letter lying']
     for (const kind of [/A client sheet/, /A lesson/, /One comparison/, /A plan for the day/]) {
       await setUp.getByRole('button', { name: /^Kind of handout/ }).click();
       await page.getByRole('option', { name: kind }).click();
-      await expect(page.locator('.photograph-waiting')).toHaveCount(0, { timeout: LONGEST });
       await expect(page.getByText('Being worked out')).toHaveCount(0, { timeout: LONGEST });
       const spills = await page.locator('.page-body').evaluateAll((bodies) =>
         bodies.map((body) => {

@@ -23,6 +23,8 @@ import { modelOf, sculptureOf } from './people';
 const DEEPER = 0.003;
 /** The innermost locks are sculpted so far into what they lie on; hair is some 15 mm thick there, metres. */
 const SCULPTED = 0.017;
+/** Where a neckline stands off the skin by this, hair hangs free between neck and cloth, metres. */
+const OPEN = 0.025;
 /** Deeper than this under a surface is another part of the body. */
 const REACH = 0.06;
 
@@ -94,14 +96,22 @@ async function deepest(sex: SculptureName, clothes: Clothes, changes: Changes) {
     const solid = meshes.filter(
       ({ name, substance }) => name !== 'hands' && ['skin', 'top', 'outer'].includes(substance),
     );
-    const trees = solid.map((mesh) => outside(mesh, core));
+    const [bare, ...worn] = solid
+      .toSorted((a, b) => Number(b.name === 'skin') - Number(a.name === 'skin'))
+      .map((mesh) => outside(mesh, core)) as [MeshBVH, ...MeshBVH[]];
     let worst = 0;
     meshes.forEach(({ positions }, m) => {
       const hang = sculpture.meshes[m]?.masks.hang;
       hang?.forEach((h, v) => {
         if (h === 0 || (upright.meshes[m]?.positions[3 * v + 1] as number) > jaw) return;
         const p = new Vector3().fromArray(positions, 3 * v);
-        for (const tree of trees) worst = Math.max(worst, depth(tree, p));
+        const inSkin = depth(bare, p);
+        worst = Math.max(worst, inSkin);
+        const overSkin = inSkin > 0 ? 0 : (bare.closestPointToPoint(p)?.distance ?? 0);
+        for (const tree of worn) {
+          const inCloth = depth(tree, p);
+          if (inSkin > 0 || inCloth + overSkin < OPEN) worst = Math.max(worst, inCloth);
+        }
       });
     });
     return worst;
