@@ -20,6 +20,9 @@ function angle(a: Vec3, b: Vec3, c: Vec3): number {
   return turn > 180 ? 360 - turn : turn;
 }
 
+/** The columella lies before this share of the way from subnasale to the tip; behind it begins the philtrum. */
+const FORWARD = 0.2;
+
 /** The columella's point: the mesh's midline point farthest below the chord from nose tip to subnasale. */
 function columella(sitter: Sitter): Vec3 {
   const [tip, base] = [at(sitter, 'pronasale'), at(sitter, 'subnasale')];
@@ -30,7 +33,7 @@ function columella(sitter: Sitter): Vec3 {
   let [most, found]: [number, Vec3] = [0, base];
   for (let o = 0; o < P.length; o += 3) {
     const p = [P[o], P[o + 1], P[o + 2]] as unknown as Vec3;
-    if (Math.abs(p[0]) > 1e-5 || p[2] < base[2] || p[2] > tip[2]) continue;
+    if (Math.abs(p[0]) > 1e-5 || p[2] < base[2] + FORWARD * dz || p[2] > tip[2]) continue;
     const [y, z] = [p[1] - base[1], p[2] - base[2]];
     const below = z * dy - y * dz;
     if (y > -0.005 && y < dy && below > most) [most, found] = [below, p];
