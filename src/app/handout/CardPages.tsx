@@ -11,7 +11,7 @@ import { cards } from '../words/cards.en';
 import { plan } from '../words/plan.en';
 
 /** Cards that a sheet holds. */
-const HELD = { portrait: 6, landscape: 4 } as const;
+const HELD = { portrait: 6, landscape: 3 } as const;
 
 /** The list in shooting order and a card for each picture, on as many sheets as they need. */
 export function CardPages(props: {
