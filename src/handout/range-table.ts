@@ -13,6 +13,16 @@ const NOT_TABLED = /^(visible_share\.|cut\.|standpoint_m$)/;
 /** Readings that a table of standpoints can show. */
 export const TABLED_ROWS: readonly Row<ReadingId>[] = ROWS.filter(({ id }) => !NOT_TABLED.test(id));
 
+/** What a table shows until something else is chosen. */
+export const USUAL_TABLED: readonly ReadingId[] = [
+  'nose_to_ear_ratio',
+  'size_ratio.nose_tip',
+  'size_ratio.ears',
+  'background_size_ratio',
+  'depth_of_field_m.total',
+  'focal_length_mm',
+];
+
 /** Somebody who is measured from any standpoint, metres. */
 export interface Tabled {
   readonly name: string;

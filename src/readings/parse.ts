@@ -15,6 +15,12 @@ export const METRES_PER: Readonly<Record<LengthUnit, number>> = {
   in: 0.0254,
 };
 
+/** What a length without a unit is taken in, by the units that lengths are shown in. */
+export const PLAIN_UNIT = { metric: 'm', imperial: 'ft' } as const satisfies Record<
+  string,
+  LengthUnit
+>;
+
 export interface Unreadable {
   readonly ok: false;
   /** One sentence for the screen: what is wrong and what would do. */

@@ -1,5 +1,6 @@
 /** The browser's own store of sessions, and what a record of it holds. */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { randomHex } from './random';
 
 export interface SavedRecord {
   readonly id: string;
@@ -49,10 +50,6 @@ export async function openDatabase(): Promise<Database | null> {
   }
 }
 
-/** Unlike crypto.randomUUID, this is there on a page without a certificate too. */
-export const newId = (): string =>
-  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) =>
-    byte.toString(16).padStart(2, '0'),
-  ).join('');
+export const newId = (): string => randomHex(12);
 
 export const latestFirst = (a: SavedRecord, b: SavedRecord): number => b.savedAt - a.savedAt;

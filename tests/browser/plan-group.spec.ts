@@ -1,6 +1,6 @@
 /** A group of thirty built by hand on the plan's page, and how soon it is answered. */
 import { demoSession } from '../../src/session/demo';
-import { type App, answered, expect, openPlan, test } from './plan-page';
+import { type App, answered, expect, GREAT_HALL, OF_THIRTY, openPlan, test } from './plan-page';
 
 const PEOPLE = 30;
 
@@ -24,14 +24,10 @@ test('thirty people are put together in the panel, framed and answered', async (
     ...demo,
     room: {
       ...demo.room,
-      length: 20,
-      width: 14,
-      ceiling: 5,
-      backdrop: { offWall: 0.2, width: 12, top: 4 },
+      ...GREAT_HALL,
       sitterBefore: 3.5,
-      obstacles: [],
     },
-    plan: { ...demo.plan, asked: { ...demo.plan.asked, rowDifference: 0.3, stretch: 0.3 } },
+    plan: { ...demo.plan, asked: { ...demo.plan.asked, ...OF_THIRTY } },
   });
   await app.press('Group');
   await app.press('Begin with a group of twelve, in two rows');

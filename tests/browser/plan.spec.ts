@@ -1,7 +1,7 @@
 /** The plan in a real browser: from an empty kit to the printed card, by hand, by keys, and with hostile input. */
 import AxeBuilder from '@axe-core/playwright';
 import { demoSession } from '../../src/session/demo';
-import { type App, answered, expect, openPlan, test } from './plan-page';
+import { type App, answered, expect, GREAT_HALL, OF_THIRTY, openPlan, test } from './plan-page';
 
 const LENS_70_300 = '70–300 mm f/4–5.6 zoom';
 
@@ -150,17 +150,10 @@ test('a group of 30 is answered', async ({ fresh: app }) => {
   } as const;
   await openPlan(app, {
     ...demo,
-    room: {
-      ...demo.room,
-      length: 20,
-      width: 14,
-      ceiling: 5,
-      backdrop: { offWall: 0.2, width: 12, top: 4 },
-      obstacles: [],
-    },
+    room: { ...demo.room, ...GREAT_HALL },
     plan: {
       ...demo.plan,
-      asked: { ...demo.plan.asked, rowDifference: 0.3, stretch: 0.3 },
+      asked: { ...demo.plan.asked, ...OF_THIRTY },
       wanted: [wanted],
       group: {
         rows: [

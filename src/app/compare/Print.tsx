@@ -3,6 +3,7 @@ import type { Silhouette } from '../../stage';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { Caption } from './Caption';
+import { Framed } from './Framed';
 import { LINES } from './lines';
 import { Lengths, Outline, Stretch } from './onDemand';
 import type { DrawnLength } from './over/lengths';
@@ -33,16 +34,11 @@ export function Print(props: {
   const pronoun = pronounOf(shown.subjects, session, models);
   const told = useTold(shown, { units: session.units, pronoun });
   return (
-    <figure className={`print ${LINES[shown.letter].css}`} data-picture={shown.letter}>
-      <i className="cord" />
-      <i className="cord" />
-      <div className="print-sheet">
-        <div
-          ref={props.hang}
-          className="print-picture"
-          role="img"
-          aria-label={words.alt(shown.letter, told)}
-        />
+    <Framed
+      letter={shown.letter}
+      alt={words.alt(shown.letter, told)}
+      hang={props.hang}
+      over={
         <div className="print-tools">
           <Suspense fallback={null}>
             {tools.stretch && <Stretch camera={seen.resolved.camera} aspect={aspect} />}
@@ -58,8 +54,9 @@ export function Print(props: {
             )}
           </Suspense>
         </div>
-      </div>
+      }
+    >
       <Caption shown={shown} others={props.others} onSaveAlone={props.onSaveAlone} />
-    </figure>
+    </Framed>
   );
 }

@@ -1,5 +1,5 @@
 import { formatLength } from '../../readings/format';
-import { parseLength } from '../../readings/parse';
+import { PLAIN_UNIT, parseLength } from '../../readings/parse';
 import { moveStandpoint } from '../../session/actions';
 import { LIMITS } from '../../session/limits';
 import type { Letter } from '../../session/types';
@@ -25,7 +25,7 @@ export default function TypeStandpoint(props: {
         label={label}
         initial={first === '' ? show(now) : first}
         selected={first === ''}
-        parse={(text) => parseLength(text, { unit: session.units === 'metric' ? 'm' : 'ft' })}
+        parse={(text) => parseLength(text, { unit: PLAIN_UNIT[session.units] })}
         range={LIMITS.standpoint}
         show={show}
         note={words.compare.standpointNote}

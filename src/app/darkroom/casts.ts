@@ -2,6 +2,7 @@ import type { Models } from '../../models/types';
 import type { Cast } from '../../session/cast';
 import type { Person, Session } from '../../session/types';
 import type { Sitter } from '../../sitter/types';
+import { keepLatest } from '../state/keepLatest';
 import { buildKey, wantedFor } from '../state/person';
 import type { SitterWorkshop } from '../state/sitterWorkshop';
 
@@ -25,17 +26,14 @@ export class Casts {
 
   private sitter(person: Person): Promise<Sitter> {
     const key = buildKey(person);
-    const known = this.built.get(key);
-    this.built.delete(key);
     const sitter =
-      known ??
+      this.built.get(key) ??
       this.workshop.build(wantedFor(person, this.models)).then((answer) => {
         if ('sitter' in answer) return answer.sitter;
         this.built.delete(key);
         throw new Error(answer.failed);
       });
-    this.built.set(key, sitter);
-    for (const oldest of [...this.built.keys()].slice(0, -KEPT)) this.built.delete(oldest);
+    keepLatest(this.built, key, sitter, KEPT);
     return sitter;
   }
 }

@@ -3,20 +3,12 @@ import { FileTrigger, Input, Label, TextArea, TextField } from 'react-aria-compo
 import { setAuthor } from '../../session/actions/handout-page';
 import { LOGO_LENGTH } from '../../session/limits';
 import { Do } from '../controls/words';
+import { dataAddress } from '../state/dataAddress';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { handout as said } from '../words/handout.en';
 
 const LOGO_TYPES = ['image/png', 'image/jpeg'];
-
-/** A file as a data address. @throws when it cannot be read */
-const dataAddress = (file: File): Promise<string> =>
-  new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(reader.result as string);
-    reader.onerror = () => reject(reader.error);
-    reader.readAsDataURL(file);
-  });
 
 /** Why a file is no logo, or null: it is drawn once to see whether it is a picture. */
 async function whyNoLogo(file: File, address: string): Promise<string | null> {

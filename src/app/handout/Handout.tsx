@@ -11,7 +11,6 @@ import {
   setSheet,
   setTemplate,
 } from '../../session/actions/handout-page';
-import { comparisonOf } from '../../session/comparison';
 import {
   type HandoutPage,
   PAGE_KINDS,
@@ -26,6 +25,7 @@ import { Openings } from '../controls/Openings';
 import { Slip } from '../controls/Slip';
 import { Do, Toggle } from '../controls/words';
 import { useDarkroom } from '../darkroom/useDarkroom';
+import { ComparisonValue } from '../kept/ComparisonValue';
 import { useWorkbench } from '../state/workbench';
 import { TakeAway } from '../takeaway/TakeAway';
 import { handout as said } from '../words/handout.en';
@@ -93,19 +93,14 @@ function PageActs(props: { page: HandoutPage; place: number; count: number }) {
   const { session, act } = useWorkbench();
   const { page, place, count } = props;
   const { id } = page;
-  const chosen = comparisonOf(session, page.comparison);
   return (
     <div className="page-acts">
       {COMPARING.has(page.kind) && session.comparisons.length > 0 && (
-        <ChoiceValue
+        <ComparisonValue
           label={said.about}
-          shown={chosen?.name ?? said.onTheWall}
-          chosen={page.comparison ?? ''}
-          choices={[
-            { id: '', name: said.onTheWall },
-            ...session.comparisons.map((each) => ({ id: each.id, name: each.name })),
-          ]}
-          onChoose={(to) => act(setPageComparison, { id, to: to === '' ? null : to })}
+          onTheWall={said.onTheWall}
+          chosen={page.comparison}
+          onChoose={(to) => act(setPageComparison, { id, to })}
         />
       )}
       <fieldset className="page-parts">

@@ -3,6 +3,7 @@ import type { Session } from '../../session/types';
 import { pronounOf, type Shown } from '../compare/shown';
 import { useTold } from '../compare/useTold';
 import type { Darkroom } from '../darkroom/useDarkroom';
+import { keepLatest } from '../state/keepLatest';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { page as said } from '../words/page.en';
@@ -13,17 +14,13 @@ const rendered = new Map<string, string>();
 const KEPT = 120;
 
 function keep(key: string, url: string): void {
-  rendered.delete(key);
-  rendered.set(key, url);
-  for (const [oldest, old] of [...rendered].slice(0, -KEPT)) {
-    rendered.delete(oldest);
-    URL.revokeObjectURL(old);
-  }
+  for (const old of keepLatest(rendered, key, url, KEPT)) URL.revokeObjectURL(old);
 }
 
 /** What each picture on a page is of, so that it can be rendered again at the size of the print. */
-const requests = new Map<string, PhotographRequest>();
-export const requestOf = (key: string): PhotographRequest | undefined => requests.get(key);
+const requests = new WeakMap<HTMLImageElement, PhotographRequest>();
+export const requestOf = (image: HTMLImageElement): PhotographRequest | undefined =>
+  requests.get(image);
 
 /** Pause after a change before a picture is rendered, milliseconds. */
 const REST = 200;
@@ -38,7 +35,6 @@ export function Photograph(props: {
   const { models } = useWorkbench();
   const { darkroom, session, shown, width } = props;
   const key = photographKey({ session, shown, width });
-  requests.set(key, { session, shown, width });
   const [url, setUrl] = useState(rendered.get(key) ?? null);
   const [why, setWhy] = useState<string | null>(null);
   const told = useTold(shown, {
@@ -84,11 +80,13 @@ export function Photograph(props: {
     );
   return (
     <img
+      ref={(image) => {
+        if (image) requests.set(image, { session, shown, width });
+      }}
       className="photograph"
       style={box}
       src={url}
       alt={words.alt(shown.letter, told)}
-      data-photograph={key}
     />
   );
 }

@@ -30,7 +30,7 @@ export async function makePdf({ session, darkroom, signal, onProgress }: Request
   const size = paperSize(handout.paper, handout.orientation);
   const pages = [...document.querySelectorAll<HTMLElement>('.paper')];
   const imageFor = async ({ element, width }: ImageMark): Promise<Uint8Array> => {
-    const request = requestOf(element.dataset.photograph ?? '');
+    const request = requestOf(element);
     if (!request) return bytesOf(await (await fetch(element.src)).blob());
     const canvas = await photograph(darkroom, {
       ...request,

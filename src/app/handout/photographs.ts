@@ -2,6 +2,7 @@
 import { runOf } from '../../session/kit';
 import type { Session } from '../../session/types';
 import type { Shown } from '../compare/shown';
+import { paintPicture } from '../darkroom/paint';
 import type { Darkroom } from '../darkroom/useDarkroom';
 import { buildKey } from '../state/person';
 
@@ -19,7 +20,7 @@ export interface PhotographRequest {
   readonly signal?: AbortSignal;
 }
 
-export const heightFor = ({ shown, width }: Pick<PhotographRequest, 'shown' | 'width'>): number => {
+const heightFor = ({ shown, width }: Pick<PhotographRequest, 'shown' | 'width'>): number => {
   const { sensor } = shown.resolved.camera;
   return Math.round((width * sensor.height) / sensor.width);
 };
@@ -50,17 +51,12 @@ export function photograph(
       const canvas = new OffscreenCanvas(width, height);
       const pen = canvas.getContext('2d', { alpha: false });
       if (!pen) throw new Error('the browser gives no canvas');
-      let y = 0;
-      for await (const band of stage.renderPicture(shown.resolved.camera, width, height, {
-        sitters: shown.company,
+      const box = { x: 0, y: 0, width, height };
+      await paintPicture(pen, stage, shown, box, {
         samples,
         tileSide: TILE,
         ...(signal && { signal }),
-      })) {
-        const rows = new Uint8ClampedArray(band.buffer, band.byteOffset, band.length);
-        pen.putImageData(new ImageData(rows, width), 0, y);
-        y += band.length / (4 * width);
-      }
+      });
       return canvas;
     },
     signal,

@@ -8,7 +8,7 @@ import {
 } from '../../drawings/plan';
 import type { PlanRequest } from '../../plan/types';
 import { formatLength } from '../../readings/format';
-import { parseLength } from '../../readings/parse';
+import { PLAIN_UNIT, parseLength } from '../../readings/parse';
 import type { Cast } from '../../session/cast';
 import { leadOf } from '../../session/cast';
 import type { Picture } from '../../session/types';
@@ -79,7 +79,7 @@ export function Drawings(props: { cast: Cast; pictures: readonly Shown[]; reques
             label={said.typed[typing.what.kind]}
             initial={typing.first === '' ? show(typed[typing.which] ?? 0) : typing.first}
             selected={typing.first === ''}
-            parse={(text) => parseLength(text, { unit: session.units === 'metric' ? 'm' : 'ft' })}
+            parse={(text) => parseLength(text, { unit: PLAIN_UNIT[session.units] })}
             range={typedRange(content, typing.what, typing.which)}
             show={show}
             onCommit={(to) => {

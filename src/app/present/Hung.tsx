@@ -2,7 +2,7 @@ import type { RefCallback } from 'react';
 import type { Speaking } from '../../readings/read';
 import type { Session } from '../../session/types';
 import { captionWords } from '../compare/captions';
-import { LINES } from '../compare/lines';
+import { Framed } from '../compare/Framed';
 import type { Shown } from '../compare/shown';
 import { tell } from '../compare/told';
 import { words } from '../words';
@@ -23,21 +23,13 @@ export function Hung(props: {
   const { letter } = shown;
   const caption = told === 'nothing' ? null : captionWords(shown, props.units);
   return (
-    <figure className={`print ${LINES[letter].css}`} data-picture={letter}>
-      <i className="cord" />
-      <i className="cord" />
-      <div className="print-sheet">
-        <div
-          ref={props.hang}
-          className="print-picture"
-          role="img"
-          aria-label={
-            told === 'nothing'
-              ? said.picture(letter)
-              : words.alt(letter, tell(shown, props.speaking))
-          }
-        />
-      </div>
+    <Framed
+      letter={letter}
+      alt={
+        told === 'nothing' ? said.picture(letter) : words.alt(letter, tell(shown, props.speaking))
+      }
+      hang={props.hang}
+    >
       <figcaption className="caption">
         <span className="letter">{letter}</span>
         {caption && (
@@ -49,6 +41,6 @@ export function Hung(props: {
           </span>
         )}
       </figcaption>
-    </figure>
+    </Framed>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { sessionWith } from '../../session/comparison';
-import { ChoiceValue } from '../controls/ChoiceValue';
+import { ComparisonValue } from '../kept/ComparisonValue';
 import { useWorkbench } from '../state/workbench';
 import type { TakeAwayProps } from '../takeaway/TakeAway';
 import { stills as said } from '../words/stills.en';
@@ -10,27 +10,21 @@ import StillSheet from './StillSheet';
 export default function HandoutStills({ darkroom, onClose }: TakeAwayProps) {
   const { session } = useWorkbench();
   const [kept, setKept] = useState<string | null>(null);
-  const { comparisons } = session;
-  const chosen = comparisons.find(({ id }) => id === kept);
   return (
     <StillSheet
       session={sessionWith(session, kept)}
       sit={(taken, work, signal) => darkroom.use(taken, work, signal)}
       onClose={onClose}
     >
-      {comparisons.length > 0 && (
+      {session.comparisons.length > 0 && (
         <p>
           {said.of({
             comparison: (
-              <ChoiceValue
+              <ComparisonValue
                 label={said.about}
-                shown={chosen?.name ?? said.onTheWall}
-                chosen={kept ?? ''}
-                choices={[
-                  { id: '', name: said.onTheWall },
-                  ...comparisons.map(({ id, name }) => ({ id, name })),
-                ]}
-                onChoose={(id) => setKept(id === '' ? null : id)}
+                onTheWall={said.onTheWall}
+                chosen={kept}
+                onChoose={setKept}
               />
             ),
           })}

@@ -1,7 +1,7 @@
 import './stills.css';
 import { useState } from 'react';
 import { formatLength } from '../../readings/format';
-import { parseLength } from '../../readings/parse';
+import { PLAIN_UNIT, parseLength } from '../../readings/parse';
 import { setSeries } from '../../session/actions/comparisons';
 import { LEAST_SERIES, LIMITS, MOST } from '../../session/limits';
 import type { Pace } from '../../session/play';
@@ -9,11 +9,11 @@ import type { Session } from '../../session/types';
 import type { Parsed } from '../controls/Entry';
 import { Figures } from '../controls/Figures';
 import { Slip } from '../controls/Slip';
-import { TypedText } from '../controls/TypedText';
-import { Do, Toggle } from '../controls/words';
+import { StandpointList } from '../controls/StandpointList';
+import { Toggle } from '../controls/words';
 import { useWorkbench } from '../state/workbench';
 import { stills } from '../words/stills.en';
-import { readStandpoints, spaced, unitOf } from './standpoints';
+import { readStandpoints, spaced } from './standpoints';
 
 const said = stills.series;
 const PACES: readonly Pace[] = ['metres', 'look'];
@@ -28,7 +28,7 @@ function Spaced(props: { series: readonly number[]; onSet: (to: number[]) => voi
   const { units } = useWorkbench().session;
   const [pace, setPace] = useState<Pace>('look');
   const show = (metres: number) => formatLength(metres, units, 'distance');
-  const parse = (text: string) => parseLength(text, { unit: unitOf(units) });
+  const parse = (text: string) => parseLength(text, { unit: PLAIN_UNIT[units] });
   const length = { parse, range: LIMITS.standpoint, show };
   return (
     <Figures
@@ -66,35 +66,6 @@ function Spaced(props: { series: readonly number[]; onSet: (to: number[]) => voi
   );
 }
 
-/** The same as a list. */
-function Typed(props: { series: readonly number[]; onSet: (to: readonly number[]) => void }) {
-  const { units } = useWorkbench().session;
-  const shown = props.series.map((each) => formatLength(each, units, 'distance')).join(', ');
-  const [text, setText] = useState(shown);
-  const [why, setWhy] = useState<string | null>(null);
-  return (
-    <TypedText
-      label={said.list}
-      text={text}
-      onText={(next) => {
-        setText(next);
-        setWhy(null);
-      }}
-      why={why}
-      onSend={() => {
-        const read = readStandpoints(text, units);
-        if (read.ok) props.onSet(read.value);
-        else setWhy(read.why);
-      }}
-    >
-      <p className="slip-note">{said.listNote}</p>
-      <div className="row">
-        <Do type="submit">{said.set}</Do>
-      </div>
-    </TypedText>
-  );
-}
-
 /** Where the pictures of the strip are taken from, changed where it stands. */
 export function Strip({ session }: { session: Session }) {
   const { act } = useWorkbench();
@@ -116,7 +87,15 @@ export function Strip({ session }: { session: Session }) {
               return (
                 <>
                   <Spaced series={series} onSet={set} />
-                  <Typed series={series} onSet={set} />
+                  <StandpointList
+                    label={said.list}
+                    standpoints={series}
+                    read={(text) => readStandpoints(text, units)}
+                    onSet={set}
+                    set={said.set}
+                  >
+                    <p className="slip-note">{said.listNote}</p>
+                  </StandpointList>
                 </>
               );
             }}

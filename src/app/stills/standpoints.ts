@@ -1,5 +1,6 @@
 /** The standpoints of a strip: spaced, or typed one after another. */
-import type { LengthUnit, Units } from '../../readings/quantities';
+import { PLAIN_UNIT } from '../../readings/parse';
+import type { Units } from '../../readings/quantities';
 import { LEAST_SERIES, MOST } from '../../session/limits';
 import { type Pace, standpointAlong } from '../../session/play';
 import { parseStandpointList } from '../../session/standpoint-list';
@@ -10,15 +11,12 @@ import { table } from '../words/table.en';
 export const spaced = (from: number, to: number, count: number, pace: Pace): number[] =>
   Array.from({ length: count }, (_, i) => standpointAlong(from, to, i / (count - 1), pace));
 
-/** What a number without a unit is taken in. */
-export const unitOf = (units: Units): LengthUnit => (units === 'metric' ? 'm' : 'ft');
-
 export type Read =
   | { readonly ok: true; readonly value: readonly number[] }
   | { readonly ok: false; readonly why: string };
 
 export function readStandpoints(text: string, units: Units): Read {
-  const read = parseStandpointList(text, unitOf(units));
+  const read = parseStandpointList(text, PLAIN_UNIT[units]);
   if (!read.ok) return { ok: false, why: table.refused(read.refused, units) };
   const { length } = read.value;
   return length < LEAST_SERIES || length > MOST.series

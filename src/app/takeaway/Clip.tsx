@@ -4,6 +4,7 @@ import { formatNumber } from '../../readings/format';
 import { sessionWith } from '../../session/comparison';
 import { Sheet } from '../controls/Sheet';
 import { Do } from '../controls/words';
+import { ComparisonValue } from '../kept/ComparisonValue';
 import { offerFile } from '../state/offerFile';
 import { askSavePlace } from '../state/savePlace';
 import { useWorkbench } from '../state/workbench';
@@ -15,7 +16,6 @@ import { Preview } from './clip/Preview';
 import { useEncoding } from './clip/useEncoding';
 import { fileName } from './fileName';
 import { canMove, endsOf } from './move/along';
-import { ComparisonValue } from './move/ComparisonValue';
 import type { TakeAwayProps } from './TakeAway';
 import { useWork } from './useWork';
 import { WorkBar } from './WorkBar';
@@ -67,7 +67,14 @@ export default function Clip({ darkroom, onClose, onStills }: TakeAwayProps) {
   return (
     <Sheet title={said.title} open onClose={onClose}>
       <ClipSentence
-        about={<ComparisonValue chosen={comparison} onChoose={setComparison} />}
+        about={
+          <ComparisonValue
+            label={move.about}
+            onTheWall={move.onTheWall}
+            chosen={comparison}
+            onChoose={setComparison}
+          />
+        }
         choice={choice}
         onChange={(changes) => setChoice((old) => ({ ...old, ...changes }))}
       />

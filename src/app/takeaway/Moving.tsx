@@ -5,6 +5,7 @@ import { ChoiceValue } from '../controls/ChoiceValue';
 import { Sheet } from '../controls/Sheet';
 import { TextValue } from '../controls/TextValue';
 import { Do } from '../controls/words';
+import { ComparisonValue } from '../kept/ComparisonValue';
 import { offerFile } from '../state/offerFile';
 import { useWorkbench } from '../state/workbench';
 import { move } from '../words/move.en';
@@ -12,7 +13,6 @@ import { moving as said } from '../words/moving.en';
 import { page } from '../words/page.en';
 import { fileName } from './fileName';
 import { canMove, endsOf } from './move/along';
-import { ComparisonValue } from './move/ComparisonValue';
 import { ViewValue } from './move/ViewValue';
 import type { MovingChoice } from './moving/content';
 import { makeMoving } from './moving/makeMoving';
@@ -53,7 +53,14 @@ export default function Moving({ darkroom, onClose }: TakeAwayProps) {
     <Sheet title={said.heading} open onClose={onClose}>
       <p className="setup">
         {said.what({
-          about: <ComparisonValue chosen={comparison} onChoose={setComparison} />,
+          about: (
+            <ComparisonValue
+              label={move.about}
+              onTheWall={move.onTheWall}
+              chosen={comparison}
+              onChoose={setComparison}
+            />
+          ),
           view: <ViewValue chosen={choice.view} onChoose={(view) => change({ view })} />,
           steps: (
             <ChoiceValue

@@ -25,9 +25,7 @@ const SHEETS = {
   clip: lazy(() => import('./Clip')),
   moving: lazy(() => import('./Moving')),
   table: lazy(() => import('./table/TableSheet')),
-} satisfies Partial<
-  Record<keyof typeof said.sheets, LazyExoticComponent<ComponentType<TakeAwayProps>>>
->;
+} satisfies Record<keyof typeof said.sheets, LazyExoticComponent<ComponentType<TakeAwayProps>>>;
 type SheetName = keyof typeof SHEETS;
 const NAMES = Object.keys(SHEETS) as SheetName[];
 

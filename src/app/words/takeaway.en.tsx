@@ -11,5 +11,4 @@ export const takeAway = {
   seconds: (n: number) => (n === 1 ? '1 second' : `${n} seconds`),
   minutes: (n: number) => (n === 1 ? '1 minute' : `${n} minutes`),
   stopped: 'Stopped. Nothing was saved.',
-  saved: (name: string) => `Saved as ${name}.`,
 };

@@ -4,28 +4,20 @@
  */
 import '../tones.css';
 import './rail.css';
-import { useMemo, useRef } from 'react';
-import { useTextWidth } from '../text-width';
-import { layoutRail } from './layout';
 import { RailHandle } from './RailHandle';
 import { RailLine } from './RailLine';
 import { RailLabels, RailRoom } from './RailRoom';
 import type { RailContent, RailSheet } from './types';
 import type { RailActions } from './useHandle';
+import { useRailLayout } from './useRailLayout';
 import { zonesSentence } from './words';
 
 export interface RailProps extends RailContent, RailActions, Omit<RailSheet, 'measure'> {}
 
 export function Rail(props: RailProps) {
-  const { units, scale, figure, room, pictures, focus, width, rem, maxBand } = props;
+  const { units, figure, room, width } = props;
   const { onMoveStart, onMove, onMoveEnd, onType } = props;
-  const drawing = useRef<SVGSVGElement>(null);
-  const measure = useTextWidth(drawing);
-  const layout = useMemo(
-    () =>
-      layoutRail({ units, scale, figure, room, pictures, focus }, { width, rem, maxBand, measure }),
-    [units, scale, figure, room, pictures, focus, width, rem, maxBand, measure],
-  );
+  const { drawing, layout } = useRailLayout(props);
   const { ground, handles, notes, reasons } = layout;
   // In the order of the letters, so that the keyboard walks A, B, C, D wherever they stand.
   const byLetter = [...handles].sort((a, b) => a.letter.localeCompare(b.letter));

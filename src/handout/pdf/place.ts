@@ -37,3 +37,9 @@ export function inkOf(colour: string, opacity = 1): Ink | null {
     .join('');
   return { colour: `#${hex}`, opacity: a * opacity };
 }
+
+/** From this weight on a text is set in the bold face. */
+const BOLD = 550;
+
+export const isBold = ({ fontWeight }: Pick<CSSStyleDeclaration, 'fontWeight'>): boolean =>
+  Number(fontWeight) >= BOLD;

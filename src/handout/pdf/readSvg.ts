@@ -1,8 +1,6 @@
 /** A drawing of a page as paths and texts: vectors stay vectors. */
-import { inkOf, multiply, type Place } from './place';
+import { inkOf, isBold, multiply, type Place } from './place';
 import type { Mark, Matrix, PathMark, TextMark } from './types';
-
-const BOLD = 550;
 
 const matrixOf = ({ a, b, c, d, e, f }: DOMMatrix): Matrix => [a, b, c, d, e, f];
 
@@ -199,7 +197,7 @@ class Drawing {
             x: at.x,
             baseline: at.y,
             size,
-            bold: Number(style.fontWeight) >= BOLD,
+            bold: isBold(style),
             width,
             ink,
             matrix,

@@ -1,9 +1,6 @@
 /** The texts of a page as the browser has set them: one mark a line and face. */
-import { inkOf, type Place } from './place';
+import { inkOf, isBold, type Place } from './place';
 import type { TextMark } from './types';
-
-/** From this weight on a text is set in the bold face. */
-const BOLD = 550;
 
 /** What the browser keeps for a face above and below the baseline, by the face. */
 const heights = new Map<string, { readonly ascent: number; readonly descent: number }>();
@@ -90,7 +87,7 @@ export function readText(node: Text, place: Place): TextMark[] {
       x: (left - place.left) * place.scale,
       baseline: (first.top - place.top) * place.scale + ascent * size,
       size,
-      bold: Number(style.fontWeight) >= BOLD,
+      bold: isBold(style),
       width: (right - left) * place.scale,
       ink,
     };

@@ -1,8 +1,7 @@
 import './numbers.css';
 import { useMemo } from 'react';
-import { evenlyChosen, rangeTable, withPictures } from '../../../handout/range-table';
+import { evenlyChosen, rangeTable, USUAL_TABLED, withPictures } from '../../../handout/range-table';
 import { formatLength } from '../../../readings/format';
-import type { ReadingId } from '../../../readings/rows';
 import { letterAt } from '../../compare/series';
 import { useWorkbench } from '../../state/workbench';
 import { RangeTableView } from '../../takeaway/table/RangeTableView';
@@ -10,14 +9,6 @@ import { table as said } from '../../words/table.en';
 import type { PageSitting } from '../useSitting';
 import { tabledOf } from './tabled';
 
-const MAIN: readonly ReadingId[] = [
-  'nose_to_ear_ratio',
-  'size_ratio.nose_tip',
-  'size_ratio.ears',
-  'background_size_ratio',
-  'depth_of_field_m.total',
-  'focal_length_mm',
-];
 /** With two people there is room for half of them. */
 const FEWER = 3;
 
@@ -34,7 +25,7 @@ export function NumbersPart({ sitting }: { sitting: PageSitting }) {
   const table = useMemo(() => {
     const standpoints = evenlyChosen(withPictures(tabled, session.pictures), count);
     const sitters = tabledOf(sitting, models);
-    const readings = new Set(sitters.length > 1 ? MAIN.slice(0, FEWER) : MAIN);
+    const readings = new Set(sitters.length > 1 ? USUAL_TABLED.slice(0, FEWER) : USUAL_TABLED);
     return rangeTable(
       {
         standpoints,

@@ -5,6 +5,7 @@ import type { Box } from '../../../handout/sheet';
 import type { StageHandle } from '../../../stage';
 import { fetchTypeface, TYPEFACE } from '../../compare/printed';
 import type { Shown } from '../../compare/shown';
+import { paintPicture } from '../../darkroom/paint';
 import { type Move, type MoveView, moveCaption, shownAlong } from '../move/along';
 
 /** What of a clip is seen in one frame. */
@@ -26,26 +27,6 @@ type Pen = OffscreenCanvasRenderingContext2D;
 const TILE = 768;
 
 const css = ([r, g, b]: readonly [number, number, number, number]): string => `rgb(${r} ${g} ${b})`;
-
-/** Renders a picture into its box. */
-async function hang(
-  pen: Pen,
-  stage: StageHandle,
-  { resolved, company }: Shown,
-  box: Box,
-  options: DrawOptions,
-): Promise<void> {
-  let { y } = box;
-  for await (const band of stage.renderPicture(resolved.camera, box.width, box.height, {
-    sitters: company,
-    tileSide: TILE,
-    ...options,
-  })) {
-    const rows = new Uint8ClampedArray(band.buffer, band.byteOffset, band.length);
-    pen.putImageData(new ImageData(rows, box.width), box.x, y);
-    y += band.length / (4 * box.width);
-  }
-}
 
 function drawWall(pen: Pen, layout: FrameLayout): void {
   pen.fillStyle = css(WALL);
@@ -75,19 +56,20 @@ export async function framePainter(
     const box = layout.captions[place];
     if (box) drawCaption(pen, moveCaption(shown, move.session, moving), box, layout.line, TYPEFACE);
   };
+  const drawn = { tileSide: TILE, ...options };
   let isHung = false;
   return async (at, pen) => {
     if (!isHung) {
       drawWall(pen, layout);
       if (look.view === 'two') {
-        await hang(pen, stage, start, layout.pictures[0] as Box, options);
+        await paintPicture(pen, stage, start, layout.pictures[0] as Box, drawn);
         caption(pen, start, 0, false);
       }
       isHung = true;
     }
     const shown = shownAlong(move, at);
     const place = layout.pictures.length - 1;
-    await hang(pen, stage, shown, layout.pictures[place] as Box, options);
+    await paintPicture(pen, stage, shown, layout.pictures[place] as Box, drawn);
     caption(pen, shown, place, true);
   };
 }

@@ -3,15 +3,19 @@ import regular from '@fontsource/literata/files/literata-latin-400-normal.woff2?
 import bold from '@fontsource/literata/files/literata-latin-600-normal.woff2?url';
 import { movingPage } from '../../../handout/moving/page';
 import type { Models } from '../../../models/types';
+import { randomHex } from '../../../session/random';
 import type { Session } from '../../../session/types';
 import type { Shown } from '../../compare/shown';
 import type { Darkroom } from '../../darkroom/useDarkroom';
 import { photograph } from '../../handout/photographs';
+import { dataAddress } from '../../state/dataAddress';
 import { framesOf, type MovingChoice, movingContent } from './content';
 
 /** Views a pixel: these pictures are looked at one by one. */
 const SAMPLES = 8;
 const QUALITY = 0.85;
+/** Bytes of the number that lets the page's own script run and no other. */
+const NONCE = 16;
 
 interface Request {
   readonly choice: MovingChoice;
@@ -30,14 +34,6 @@ async function packed(canvas: OffscreenCanvas): Promise<Blob> {
     : canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY });
 }
 
-const dataAddress = (blob: Blob): Promise<string> =>
-  new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result));
-    reader.onerror = () => reject(reader.error);
-    reader.readAsDataURL(blob);
-  });
-
 /** The app's own typeface, Latin letters alone: some 40 kB. */
 const FACES = [
   { weight: 400, from: regular },
@@ -51,11 +47,6 @@ const fetchFonts = (signal: AbortSignal) =>
       address: await dataAddress(await (await fetch(from, { signal })).blob()),
     })),
   );
-
-const freshNonce = (): string =>
-  [...crypto.getRandomValues(new Uint8Array(16))]
-    .map((byte) => byte.toString(16).padStart(2, '0'))
-    .join('');
 
 /** @throws AbortError when the signal is raised. */
 export async function makeMoving(request: Request): Promise<Blob> {
@@ -87,5 +78,5 @@ export async function makeMoving(request: Request): Promise<Blob> {
     { size, fonts },
     (each) => images.get(each) ?? '',
   );
-  return new Blob([movingPage(content, freshNonce())], { type: 'text/html' });
+  return new Blob([movingPage(content, randomHex(NONCE))], { type: 'text/html' });
 }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
-import { formatLength } from '../../../readings/format';
-import { METRES_PER } from '../../../readings/parse';
+import { formatLength, type Units } from '../../../readings/format';
+import { METRES_PER, PLAIN_UNIT } from '../../../readings/parse';
 import { setTabled } from '../../../session/actions/handout-page';
 import {
   parseStandpointList,
@@ -9,7 +9,7 @@ import {
   type Standpoints,
 } from '../../../session/standpoint-list';
 import { Slip } from '../../controls/Slip';
-import { TypedText } from '../../controls/TypedText';
+import { StandpointList } from '../../controls/StandpointList';
 import { Do } from '../../controls/words';
 import { useWorkbench } from '../../state/workbench';
 import { words } from '../../words';
@@ -19,23 +19,13 @@ import { table as said } from '../../words/table.en';
 const STEP = { metric: 0.1, imperial: METRES_PER.ft / 2 } as const;
 const FIELDS = ['start', 'end', 'step'] as const;
 
-/** Sets the standpoints where they could be read; else tells why not. */
-function useStandpoints(close: () => void) {
-  const { session, act } = useWorkbench();
-  const [why, setWhy] = useState<string | null>(null);
-  const take = (parsed: Standpoints) => {
-    if (!parsed.ok) return setWhy(said.refused(parsed.refused, session.units));
-    act(setTabled, { to: parsed.value });
-    close();
-  };
-  return { why, take, mend: () => setWhy(null) };
-}
+/** What was read, or why it cannot be taken. */
+const told = (parsed: Standpoints, units: Units) =>
+  parsed.ok ? parsed : { ok: false as const, why: said.refused(parsed.refused, units) };
 
-const unitOf = (units: 'metric' | 'imperial') => (units === 'metric' ? 'm' : 'ft');
-
-function RangeForm({ close }: { close: () => void }) {
+function RangeForm({ onSet }: { onSet: (to: readonly number[]) => void }) {
   const { units, tabled } = useWorkbench().session;
-  const { why, take, mend } = useStandpoints(close);
+  const [why, setWhy] = useState<string | null>(null);
   const show = (metres: number) => formatLength(metres, units, 'distance');
   const [texts, setTexts] = useState({
     start: show(tabled[0] ?? 0.3),
@@ -46,7 +36,9 @@ function RangeForm({ close }: { close: () => void }) {
     <Form
       onSubmit={(event) => {
         event.preventDefault();
-        take(parseStandpointRange(texts, unitOf(units)));
+        const read = told(parseStandpointRange(texts, PLAIN_UNIT[units]), units);
+        if (read.ok) onSet(read.value);
+        else setWhy(read.why);
       }}
     >
       <h3>{said.range}</h3>
@@ -58,7 +50,7 @@ function RangeForm({ close }: { close: () => void }) {
             value={texts[field]}
             onChange={(text) => {
               setTexts({ ...texts, [field]: text });
-              mend();
+              setWhy(null);
             }}
             isInvalid={why !== null}
             validationBehavior="aria"
@@ -79,33 +71,10 @@ function RangeForm({ close }: { close: () => void }) {
   );
 }
 
-function ListForm({ close }: { close: () => void }) {
-  const { units, tabled } = useWorkbench().session;
-  const { why, take, mend } = useStandpoints(close);
-  const [text, setText] = useState(
-    tabled.map((metres) => formatLength(metres, units, 'distance')).join(', '),
-  );
-  return (
-    <TypedText
-      label={said.list}
-      text={text}
-      onText={(next) => {
-        setText(next);
-        mend();
-      }}
-      why={why}
-      onSend={() => take(parseStandpointList(text, unitOf(units)))}
-    >
-      <div className="row">
-        <Do type="submit">{words.controls.set}</Do>
-      </div>
-    </TypedText>
-  );
-}
-
 /** The standpoints of the table, in even steps or one by one. */
 export function StandpointsValue() {
-  const { units, tabled } = useWorkbench().session;
+  const { session, act } = useWorkbench();
+  const { units, tabled } = session;
   const show = (metres: number | undefined) => formatLength(metres ?? 0, units, 'distance');
   const shown =
     tabled.length === 0
@@ -113,12 +82,24 @@ export function StandpointsValue() {
       : said.standpointsShown(tabled.length, show(tabled[0]), show(tabled.at(-1)));
   return (
     <Slip label={said.standpoints} shown={shown}>
-      {(close) => (
-        <>
-          <RangeForm close={close} />
-          <ListForm close={close} />
-        </>
-      )}
+      {(close) => {
+        const set = (to: readonly number[]) => {
+          act(setTabled, { to });
+          close();
+        };
+        return (
+          <>
+            <RangeForm onSet={set} />
+            <StandpointList
+              label={said.list}
+              standpoints={tabled}
+              read={(text) => told(parseStandpointList(text, PLAIN_UNIT[units]), units)}
+              onSet={set}
+              set={words.controls.set}
+            />
+          </>
+        );
+      }}
     </Slip>
   );
 }

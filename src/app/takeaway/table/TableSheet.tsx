@@ -1,6 +1,6 @@
 import './table.css';
 import { useMemo, useState } from 'react';
-import { rangeTable, TABLED_ROWS, withPictures } from '../../../handout/range-table';
+import { rangeTable, TABLED_ROWS, USUAL_TABLED, withPictures } from '../../../handout/range-table';
 import { formatLength } from '../../../readings/format';
 import { type Speaking, speaking } from '../../../readings/read';
 import type { ReadingId } from '../../../readings/rows';
@@ -17,16 +17,6 @@ import { StandpointsValue } from './StandpointsValue';
 import { tabledChoices } from './sitters';
 import { TableActs } from './TableActs';
 import { type Measured, useTabled } from './useTabled';
-
-/** What the table shows until something else is chosen. */
-const USUAL: readonly ReadingId[] = [
-  'nose_to_ear_ratio',
-  'size_ratio.nose_tip',
-  'size_ratio.ears',
-  'background_size_ratio',
-  'depth_of_field_m.total',
-  'focal_length_mm',
-];
 
 function Table(props: {
   measured: Measured;
@@ -75,7 +65,7 @@ export default function TableSheet({ darkroom, onClose }: TakeAwayProps) {
     () => choices.filter(({ id }) => sitterIds.includes(id)),
     [choices, sitterIds],
   );
-  const [readingIds, setReadingIds] = useState<readonly string[]>(USUAL);
+  const [readingIds, setReadingIds] = useState<readonly string[]>(USUAL_TABLED);
   const readings = useMemo(() => new Set(readingIds as readonly ReadingId[]), [readingIds]);
   const [pictured, setPictured] = useState(true);
   const { measured, isWaiting, why } = useTabled(darkroom, session, chosen);
