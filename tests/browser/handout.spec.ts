@@ -141,8 +141,7 @@ test('words emptied follow the pictures again; Escape puts back what stood there
   await expect(lead).toHaveText(usual);
 });
 
-// Lying sheets are not held to this yet: a sheet of cards still spills there.
-for (const paper of ['A4 upright', 'Letter upright']) {
+for (const paper of ['A4 upright', 'Letter upright', 'A4 lying', 'Letter lying']) {
   test(`nothing is cut off on ${paper}, of any kind of handout`, async ({ page }) => {
     await open(page);
     const setUp = page.getByRole('region', { name: 'Sheet and pages' });

@@ -6,7 +6,7 @@ import { FromAbove, FromSide, type PlanContent, PRINT_REM } from '../../src/draw
 import { layoutAbove } from '../../src/drawings/plan/above';
 import { afterCarry, afterKey, type GripAxis } from '../../src/drawings/plan/grips';
 import { A4_FREE, PRINT_SCALES, PX_PER_MM } from '../../src/drawings/plan/print';
-import { scaleBar, TEXT } from '../../src/drawings/plan/sheet';
+import { pageScale, scaleBar, TEXT } from '../../src/drawings/plan/sheet';
 import { layoutSide } from '../../src/drawings/plan/side';
 import type { PlanSheet } from '../../src/drawings/plan/types';
 import { PLAN_WORDS } from '../../src/drawings/plan/words';
@@ -204,6 +204,37 @@ describe('printed', () => {
     // 5.20 m at 1 : 25 is 208 mm, wider than A4's 210 mm less its margins; at 1 : 40 it is 130 mm.
     const sheet = { width: 700, rem: 16, measure: estimateText };
     expect(layoutSide(contentIn(ROOM), sheet, PLAN_WORDS).ground.prints).toBe(40);
+  });
+
+  it.each([
+    ['upright', { width: 174, height: 215 }, false],
+    ['lying', { width: 261, height: 128 }, true],
+  ] as const)('both drawings fit an %s page at the scale told for it', (_, space, beside) => {
+    fc.assert(
+      fc.property(contents, (content) => {
+        const printed = pageScale(content, space);
+        if (printed === null) return;
+        const sheet = {
+          width: 0,
+          rem: PRINT_REM,
+          printScale: printed.scale,
+          measure: estimateText,
+        };
+        const grounds = [layoutAbove, layoutSide].map(
+          (layout) => layout(content, sheet, PLAN_WORDS).ground,
+        );
+        const [widths, heights] = [grounds.map((g) => g.width), grounds.map((g) => g.height)];
+        const sum = (lengths: number[]) => lengths.reduce((a, b) => a + b);
+        const [width, height] = printed.beside
+          ? [sum(widths), Math.max(...heights)]
+          : [Math.max(...widths), sum(heights)];
+        expect(width / PX_PER_MM).toBeLessThanOrEqual(space.width);
+        expect(height / PX_PER_MM).toBeLessThanOrEqual(space.height);
+      }),
+      { numRuns: 150 },
+    );
+    // 5.20 m twice at 1 : 50 is 208 mm; below each other, 3.40 m and 2.60 m are 120 mm and their margins.
+    expect(pageScale(contentIn(ROOM), space)).toEqual({ scale: 50, beside });
   });
 });
 

@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react';
+import { paperSize } from '../../handout/paper';
 import type { HandoutPage, PagePart } from '../../session/handout';
+import type { Session } from '../../session/types';
 import { captionWords } from '../compare/captions';
 import type { Darkroom } from '../darkroom/useDarkroom';
 import { useWorkbench } from '../state/workbench';
@@ -25,11 +27,14 @@ interface PageProps {
   readonly count: number;
 }
 
-/** Millimetres free for drawings on a page, below its head and above its foot. */
-const SPACE = {
-  portrait: { width: 174, height: 215 },
-  landscape: { width: 260, height: 130 },
-} as const;
+/** What a page's margins, its head and its foot take from the paper, millimetres. */
+const TAKEN = { width: 36, height: 82 } as const;
+
+/** Millimetres free for drawings. */
+function spaceOf({ paper, orientation }: Session['handout']) {
+  const { width, height } = paperSize(paper, orientation);
+  return { width: width - TAKEN.width, height: height - TAKEN.height };
+}
 
 function leadOf(page: HandoutPage, sitting: PageSitting): string {
   const { leads } = said;
@@ -110,9 +115,7 @@ function Body(props: PageProps & { sitting: PageSitting }) {
       {kind === 'answers' && pair && (
         <Numbered page={page} place="answers" usual={said.answers(pair, halfGain(sitting))} />
       )}
-      {has('room') && (
-        <RoomPart sitting={sitting} space={SPACE[sitting.session.handout.orientation]} />
-      )}
+      {has('room') && <RoomPart sitting={sitting} space={spaceOf(sitting.session.handout)} />}
       {cautions.length > 0 && (
         <ul className="page-cautions">
           {cautions.map((caution) => (

@@ -1,7 +1,8 @@
 /** Printing at a stated scale: on A4, upright. */
 import type { PlanContent } from './types';
 
-export const PRINT_SCALES = [10, 20, 25, 40, 50, 100] as const;
+/** Those of ISO 5455, and those that stand beside them on scale rules (common practice, no source). */
+export const PRINT_SCALES = [10, 20, 25, 40, 50, 75, 100] as const;
 /** A4 with 12 mm left free on every side, millimetres. */
 export const A4_FREE = { width: 186, height: 273 } as const;
 /** CSS fixes 96 pixels to the inch. */

@@ -2,7 +2,7 @@
 import { METRES_PER } from '../../readings/quantities';
 import type { Box, Point } from '../geometry';
 import { HATCH } from '../rail/ground';
-import { PRINT_REM, printScale, pxPerMetreAt, roomSize } from './print';
+import { PRINT_REM, PX_PER_MM, printScale, pxPerMetreAt, roomSize } from './print';
 import type { PlanContent, PlanSheet } from './types';
 
 /** Heights and widths in rem. */
@@ -42,14 +42,31 @@ const MARGINS = {
 export const paperScale = (content: PlanContent): number | null =>
   printScale(roomSize(content), MARGINS);
 
-/** The same for both drawings, one below the other, in what is free on a page (millimetres). */
+/** Free between two drawings side by side on a page, millimetres. */
+const BESIDE_GAP = 3;
+
+/**
+ * The same for both drawings in what is free on a page (millimetres), and how they stand there: one below the
+ * other, unless they are larger side by side. Null where neither fits.
+ */
 export function pageScale(
   content: PlanContent,
   space: { readonly width: number; readonly height: number },
-): number | null {
-  const { width } = roomSize(content);
-  const height = content.room.width + content.room.ceiling;
-  return printScale({ width, height }, { ...MARGINS, height: 2 * MARGINS.height }, space);
+): { readonly scale: number; readonly beside: boolean } | null {
+  const { width, height } = roomSize(content);
+  const both = content.room.width + content.room.ceiling;
+  const below = printScale(
+    { width, height: both },
+    { ...MARGINS, height: 2 * MARGINS.height },
+    space,
+  );
+  const beside = printScale(
+    { width: 2 * width, height },
+    { ...MARGINS, width: 2 * MARGINS.width + BESIDE_GAP * PX_PER_MM },
+    space,
+  );
+  if (beside !== null && (below === null || beside < below)) return { scale: beside, beside: true };
+  return below === null ? null : { scale: below, beside: false };
 }
 
 /** Fits a room of `length` by `height` metres on the sheet, with rows of dimensions round it. */

@@ -29,11 +29,12 @@ export function RoomPart(props: {
       ),
     [session, pictures, models, profile],
   );
-  const scale = pageScale(content, props.space);
-  if (scale === null) return null;
+  const printed = pageScale(content, props.space);
+  if (printed === null) return null;
+  const { scale, beside } = printed;
   const sheet = { content, width: 0, rem: PRINT_REM, printScale: scale };
   return (
-    <div className="page-room">
+    <div className={beside ? 'page-room beside' : 'page-room'}>
       <FromAbove {...sheet} />
       <FromSide {...sheet} />
       <p className="page-note">{said.drawingsAt(scale)}</p>
