@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
+import { findBrowser } from '../../browser';
 import { FORM_NAMES, headForms } from '../head/forms';
 import { skinGrid } from '../head/grid';
 import { headParts } from '../head/parts';
@@ -149,15 +150,8 @@ files.set(
   ),
 );
 
-const browser = await chromium.launch({
-  executablePath: '/usr/bin/chromium',
-  args: [
-    '--no-sandbox',
-    '--use-angle=swiftshader',
-    '--enable-unsafe-swiftshader',
-    '--force-color-profile=srgb',
-  ],
-});
+const { executablePath, args, env } = await findBrowser();
+const browser = await chromium.launch({ executablePath, args: [...args], env: { ...env } });
 try {
   const page = await browser.newPage({ viewport: { width: sheet.width, height: sheet.height } });
   page.on('console', (m) => console.log(m.text()));
