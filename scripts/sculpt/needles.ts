@@ -4,7 +4,7 @@
  */
 
 /** Thinner than this (height over longest side) is a needle. */
-const NEEDLE = 0.06;
+const NEEDLE = 0.1;
 const ROUNDS = 8;
 
 type V3 = readonly [number, number, number];

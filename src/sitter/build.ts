@@ -10,6 +10,8 @@ import { type BoneShares, posedLandmarks, posing } from './pose';
 import { type Changes, resolveDimensions } from './resolve';
 import type { Sculpture, SculptureMesh } from './sculpture';
 import { pressOnSeat } from './seat';
+import { skeletonOf } from './skeleton';
+import { layOnThighs, SKIRT_OVER_TROUSERS, skirtOf } from './skirt';
 import { stoolFor } from './stool';
 import {
   DIMENSIONS,
@@ -77,10 +79,19 @@ export function buildSitter(
     DIMENSIONS.map((name) => [name, model.dimensions[name].mm]),
   ) as Dimensions;
   const upright = uprightFor(sculpture, resolveDimensions(own, changes), model.looks.smile);
-  const posed = posing(upright.landmarks, upright.dimensions, pose);
+  const rest = skeletonOf(upright.landmarks, upright.dimensions);
+  const skirt =
+    pose.stance === 'seated' ? skirtOf(sculpture.meshes, upright.positions, rest) : null;
+  const posed = posing(
+    upright.landmarks,
+    upright.dimensions,
+    pose,
+    skirt ? SKIRT_OVER_TROUSERS : 0,
+  );
   const meshes = sculpture.meshes.map((mesh, m): SitterMesh => {
     const positions = (upright.positions[m] as Float32Array).slice();
     const normals = (upright.normals[m] as Float32Array).slice();
+    if (skirt?.mesh === m) layOnThighs(skirt, rest, positions, normals);
     posed.mesh(positions, normals, mesh.joints, mesh.weights, mesh.masks.hang);
     return {
       name: mesh.name,

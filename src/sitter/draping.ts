@@ -15,8 +15,6 @@ const BLEND = 0.012;
 /** How near hair comes to what it lies on, and how much hair on it gives way, metres. */
 const LEAST = 0.001;
 const GIVES = 0.014;
-/** How deep the inmost locks may lie in it, metres. */
-const DEEPEST = 0.012;
 /** Distances aside from the samples between which their surface ends, metres. */
 const BORDER = [0.022, 0.04] as const;
 /** Samples reach so far aside and so far below the root of the neck, metres. */
@@ -27,7 +25,7 @@ const NECK_END = 0.75;
 /** Depth under the root of the neck from which the outside of the shoulders is told, metres. */
 const CORE = 0.06;
 /** Rounds in which hair is set off the surface: leaving one, it may come near another. */
-const ROUNDS = 8;
+const ROUNDS = 5;
 /** Hair this near its height stays, metres. */
 const SETTLED = 2e-5;
 /** A sample whose weight is under e to this against the nearest one's counts for nothing. */
@@ -69,8 +67,7 @@ function solidSamples(
       if (filling?.has(v)) continue;
       const [x, y, z] = at(positions, v);
       if (Math.abs(x) > ASIDE || y < top - BELOW) continue;
-      // Of the skin alone: a band of cloth may stand higher.
-      if (mesh.substance === 'skin' && axis.along(x, y, z) > NECK_END * axis.length) continue;
+      if (axis.along(x, y, z) > NECK_END * axis.length) continue;
       const n = at(normals, v);
       const core = Math.min(y, top - CORE);
       if (n[0] * x + n[1] * (y - core) + n[2] * (z - depth) < 0) continue;
@@ -232,14 +229,11 @@ function clearanceOver(places: readonly Place[], posed: readonly Shape[]): Clear
 }
 
 /**
- * Height at which a vertex may lie that lay at `gap` on the upright body: outside never higher, so that hair which
- * lies on the body stays as it was sculpted. What was sculpted into it comes out to `DEEPEST` at most. Layers keep
- * their order.
+ * Height at which a vertex may lie that lay at `gap` on the upright body: never higher, so that upright hair stays
+ * as it was sculpted, and in the order of its layers.
  */
 const allowed = (gap: number): number =>
-  gap < 0
-    ? -DEEPEST * (1 - Math.exp(gap / DEEPEST))
-    : Math.min(gap, LEAST + GIVES * (1 - Math.exp(-gap / GIVES)));
+  Math.min(gap, LEAST + GIVES * (1 - Math.exp(-Math.max(0, gap) / GIVES)));
 
 /** How firmly hair is set off: what hangs only a little gives way nearly as far as what hangs free. */
 const firm = (hang: number): number => Math.min(1, 4 * hang);

@@ -50,7 +50,8 @@ export interface Posing {
   readonly seat?: Seat;
 }
 
-export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): Posing {
+/** @param over how much thicker than in trousers the thighs are that hands lie on, metres */
+export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose, over = 0): Posing {
   const axis = neckAxis((name) => upright[name]);
   const t = PIVOT * axis.length;
   const pivot: Vec3 = [
@@ -66,11 +67,17 @@ export function posing(upright: Landmarks, dimensions: Dimensions, pose: Pose): 
   const rest = skeletonOf(upright, dimensions);
   const seated = pose.stance === 'seated';
   const rise = seated ? hipsRise(rest, dimensions) : 0;
-  const motions = motionsOf(rest, girthOf(upright, dimensions), rise, pose, (chest: Motion) => {
-    const wrist = besideFace(upright, dimensions.hand_length);
-    const neck = carried(rest.chest, chest, pivot);
-    return { wrist: plus(neck, rotate(head, minus(wrist, pivot))), turn: head };
-  });
+  const motions = motionsOf(
+    rest,
+    girthOf(upright, dimensions, over),
+    rise,
+    pose,
+    (chest: Motion) => {
+      const wrist = besideFace(upright, dimensions.hand_length);
+      const neck = carried(rest.chest, chest, pivot);
+      return { wrist: plus(neck, rotate(head, minus(wrist, pivot))), turn: head };
+    },
+  );
   const chest = motions.chest;
   const still = BONES.every((bone) => isStill(motions[bone].turn));
   const skin = skinning(rest, motions);

@@ -43,11 +43,12 @@ export interface Girth {
   readonly scale: number;
 }
 
-export function girthOf(upright: Landmarks, d: Dimensions): Girth {
+/** @param over what is worn over the thighs besides trousers, metres */
+export function girthOf(upright: Landmarks, d: Dimensions, over: number): Girth {
   const z = upright.acromion_left[2];
   return {
     scale: slightness(d),
-    thigh: d.hip_breadth_standing / 4000,
+    thigh: d.hip_breadth_standing / 4000 + over,
     chestFront: z + (0.68 * d.chest_depth) / 1000 + CLOTH,
     bellyFront: z + (0.745 * d.waist_depth) / 1000 + CLOTH,
   };

@@ -17,7 +17,8 @@ import { createMaterials } from './materials';
 import { RoomScene } from './RoomScene';
 import { type ShadowedLamp, ShadowMaps } from './shadows';
 import { drawSilhouette, type Silhouette } from './silhouette';
-import { renderStill, type StillOptions, type StillSubject } from './still';
+import type { StillSubject } from './still';
+import type { StillOptions } from './stillOptions';
 import type { StudioLight } from './studio';
 import { type Hanging, type StagePicture, Wall } from './wall';
 
@@ -177,8 +178,12 @@ export function StageScene(props: StageSceneProps) {
       };
     };
     return {
-      renderPicture: (camera, width, height, options = {}) =>
-        renderStill(subjectNow(camera, height, options), camera, width, height, options),
+      renderPicture: async function* (camera, width, height, options = {}) {
+        const subject = subjectNow(camera, height, options);
+        // Nobody waits for it before the first picture.
+        const { renderStill } = await import('./still');
+        yield* renderStill(subject, camera, width, height, options);
+      },
       silhouette: (camera, width, options = {}) => {
         const company = companyFor(options);
         wall.stand(company, lamps.current, false, 'fine');

@@ -1,7 +1,8 @@
 /** How finely a picture's sitters are drawn: by their size in it, never by what moves. */
 import type { Camera } from '../optics/types';
 
-export type Detail = 'fine' | 'coarse';
+export const DETAILS = ['fine', 'coarse'] as const;
+export type Detail = (typeof DETAILS)[number];
 
 /**
  * Pixels a metre at the eyes below which the coarse level serves: its surface strays from the fine one by

@@ -6,6 +6,6 @@ export type { Rect } from './rects';
 export { Stage, type StageProps, type Unavailable } from './Stage';
 export type { StageHandle } from './StageScene';
 export type { Silhouette } from './silhouette';
-export { APERTURE_SAMPLES, SAMPLES, StillInterrupted, type StillOptions } from './still';
+export { APERTURE_SAMPLES, SAMPLES, StillInterrupted, type StillOptions } from './stillOptions';
 export { type LampSetting, type StudioLight, USUAL_LIGHT } from './studio';
 export type { StagePicture } from './wall';

@@ -8,6 +8,7 @@ import {
   type WebGLRenderTarget,
 } from 'three';
 import type { Company } from './company';
+import { DETAILS, type Detail } from './detail';
 import { type LampUniforms, setLamp } from './lampUniforms';
 import { LAYER } from './layers';
 import { NearestDepths } from './nearestDepths';
@@ -103,6 +104,8 @@ class Shades {
   }
 }
 
+const keyOf = ({ shades }: Company, detail: Detail): string => `${detail} ${shades}`;
+
 export class ShadowMaps {
   /** Companies' shadows drawn since the start. */
   updates = 0;
@@ -114,17 +117,22 @@ export class ShadowMaps {
     this.viewer.layers.set(LAYER.none);
   }
 
-  /** Makes a company's shadows those that the surfaces ask; it must be the one that is visible. */
+  /**
+   * Makes a company's shadows those that the surfaces ask; it must be the one that is visible. Each level of
+   * detail has its own: where cloth bends far, the levels lie so far apart that one would shade the other.
+   */
   use(
     renderer: WebGLRenderer,
     scene: Scene,
     lamps: readonly ShadowedLamp[],
     company: Company,
+    detail: Detail,
   ): void {
-    let shades = this.known.get(company.shades);
+    const key = keyOf(company, detail);
+    let shades = this.known.get(key);
     if (!shades) {
       shades = new Shades(lamps);
-      this.known.set(company.shades, shades);
+      this.known.set(key, shades);
       shades.draw(renderer, scene, this.viewer, this.reader, company);
       this.updates += 1;
     }
@@ -139,8 +147,11 @@ export class ShadowMaps {
 
   /** Lets the maps of all but the given companies go. */
   keep(companies: readonly Company[]): void {
+    const kept = new Set(
+      companies.flatMap((company) => DETAILS.map((detail) => keyOf(company, detail))),
+    );
     for (const [key, shades] of this.known) {
-      if (companies.some((company) => company.shades === key)) continue;
+      if (kept.has(key)) continue;
       shades.dispose();
       this.known.delete(key);
     }

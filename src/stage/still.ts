@@ -13,25 +13,9 @@ import { OutputPass } from './outputPass';
 import { Pace } from './pace';
 import { aim, bareCamera } from './projection';
 import { type Sample, samplesOf } from './samples';
+import { APERTURE_SAMPLES, SAMPLES, StillInterrupted, type StillOptions } from './stillOptions';
 import { StillTargets } from './stillTargets';
 import { largestOf, planTiles, type Tile, tilePart } from './tiles';
-
-export interface StillOptions {
-  /**
-   * Views averaged for each pixel, each offset within it and, with an aperture, within the pupil;
-   * `SAMPLES` or `APERTURE_SAMPLES` unless told. One is a quick frame.
-   */
-  readonly samples?: number;
-  /** Draws what is out of focus as blurred as this lens does; all is sharp without it. */
-  readonly aperture?: Aperture;
-  /** Rows in a band handed on; the last may be lower. */
-  readonly bandHeight?: number;
-  /** Side of a square tile, pixels; see `planTiles`. No pixel depends on it. */
-  readonly tileSide?: number;
-  readonly signal?: AbortSignal;
-  /** Share of the picture rendered, 0..1. */
-  readonly onProgress?: (share: number) => void;
-}
 
 /** What the still is taken of; `current` is false once the scene has changed or the context is lost. */
 export interface StillSubject {
@@ -45,14 +29,6 @@ export interface StillSubject {
   readonly current: () => boolean;
 }
 
-/** The scene changed, or its graphics context was lost, while a still was being rendered. */
-export class StillInterrupted extends Error {
-  override readonly name = 'StillInterrupted';
-}
-
-/** Views a pixel where all is sharp, and through an aperture. */
-export const SAMPLES = 16;
-export const APERTURE_SAMPLES = 64;
 /** A view of so small a tile is drawn in a part of a second even by a rasteriser in software. */
 const TILE_SIDE = 512;
 /** 8 MiB of RGBA for a row of tiles. */

@@ -138,10 +138,8 @@ export class Wall {
   /** Makes a company the one that is seen, with its shadows. */
   stand(company: Company, lamps: readonly ShadowedLamp[], lit: boolean, detail: Detail): void {
     const { renderer, scene, shadows, stand } = this.tools;
-    // Shadows are those of the fine level whatever the picture's size.
-    stand(company, 'fine');
-    if (lit) shadows.use(renderer, scene, lamps, company);
     stand(company, detail);
+    if (lit) shadows.use(renderer, scene, lamps, company, detail);
   }
 
   /** Draws what changed; returns the letters drawn. */

@@ -7,6 +7,8 @@ import { posing } from '../../src/sitter/pose';
 import type { Changes } from '../../src/sitter/resolve';
 import type { Sculpture } from '../../src/sitter/sculpture';
 import { pressOf } from '../../src/sitter/seat';
+import { skeletonOf } from '../../src/sitter/skeleton';
+import { layOnThighs, SKIRT_OVER_TROUSERS, skirtOf } from '../../src/sitter/skirt';
 import {
   CLOTHES,
   SCULPTURE_NAMES,
@@ -115,10 +117,18 @@ describe('a press', () => {
 /** A seated figure's meshes before and after they were pressed. */
 function pressed(sculpture: Sculpture, model: SitterModel, changes: Changes) {
   const upright = buildSitter(sculpture, model, changes);
-  const { mesh } = posing(upright.landmarks, upright.dimensions, SITTING_UPRIGHT);
+  const rest = skeletonOf(upright.landmarks, upright.dimensions);
+  const skirt = skirtOf(
+    sculpture.meshes,
+    upright.meshes.map(({ positions }) => positions),
+    rest,
+  );
+  const over = skirt ? SKIRT_OVER_TROUSERS : 0;
+  const { mesh } = posing(upright.landmarks, upright.dimensions, SITTING_UPRIGHT, over);
   const seated = buildSitter(sculpture, model, changes, SITTING_UPRIGHT);
   return sculpture.meshes.map(({ name, joints, weights, masks, indices }, m) => {
     const { positions, normals } = upright.meshes[m] as BuiltSitter['meshes'][number];
+    if (skirt?.mesh === m) layOnThighs(skirt, rest, positions, normals);
     mesh(positions, normals, joints, weights, masks.hang);
     const after = seated.meshes[m] as BuiltSitter['meshes'][number];
     const moved = new Set<number>();

@@ -3,6 +3,7 @@ import type { Asset, AssetMesh } from '../asset';
 import { clothes } from '../body/clothes';
 import { type BodyPart, wholeBody } from '../body/parts';
 import { BODY_SHAPES } from '../body/shape';
+import { isSkirt } from '../body/weights';
 import { polygonise } from '../nets';
 import { openness } from '../occlusion';
 import { bodyPlaces } from '../places';
@@ -15,6 +16,8 @@ import { byte, sample, thinned } from './sampling';
 
 /** How much a bone's share counts against a move of the surface, when parts are simplified. */
 const BEND_WEIGHT = 0.25;
+/** Skirts fall straight as sculpted and are bent far over the knees; they have few seams to lose. */
+const SKIRT_BEND_WEIGHT = 1.2;
 
 /**
  * Parts of a body as meshes with what stands on them.
@@ -37,7 +40,7 @@ export async function bodyMeshes(
       detail.triangles[part.name] ?? detail.other,
       (half) => found.on(part.name, half),
       (half) => bends(BODY_SHAPES[sex], part.name, half),
-      BEND_WEIGHT,
+      isSkirt(part.name) ? SKIRT_BEND_WEIGHT : BEND_WEIGHT,
     );
     for (const [name, vertex] of Object.entries(places)) guides[name] = [meshes.length, vertex];
     meshes.push({

@@ -9,7 +9,7 @@ import { ribsAndPelvis } from './trunk';
 const THICK = 1;
 
 /** How far the tights stay behind the dress, mm: its folds are shallower there. */
-const BEHIND = 7;
+const BEHIND = 12;
 
 /** The bare leg from hip to ankle: thigh, knee, calf behind the shin, and a slender ankle. */
 function leg(f: Figure): Field {

@@ -14,7 +14,7 @@ export interface SkinShares {
 }
 
 /** Skirts: both legs carry them, and they meet in the middle. */
-const SKIRTS: ReadonlySet<string> = new Set(['dress']);
+export const isSkirt = (part: string): boolean => part === 'dress';
 
 /**
  * Which bones bend a point of the body as sculpted, mm: the limb it belongs to, and beside each
@@ -134,7 +134,7 @@ export function skinWeights(shape: BodyShape): (part: string, ...p: Vec3) => Ski
     const side = x >= 0 ? 'left' : 'right';
     const other = side === 'left' ? 'right' : 'left';
     // Near the midline both legs share what hangs between them.
-    const half = SKIRTS.has(part) ? 70 : 14;
+    const half = isSkirt(part) ? 70 : 14;
     const own = 0.5 + 0.5 * step(0, half, ax);
     const all: [Bone, number][] = [];
     for (const [name, share] of Object.entries(shares) as [keyof Shares, number][]) {

@@ -102,6 +102,9 @@ const SHEET = 14;
 /** Strands lie on surfaces that go on below the tips by this, so that they hang free of the edge. */
 const BEYOND = 30;
 
+/** A strand that runs deeper under the skin goes through the neck, mm. */
+const IN_SKIN = 8;
+
 export const bobHair = (shape: HeadShape): HairParts => hangingHair(shape, BOB);
 export const longHair = (shape: HeadShape): HairParts => hangingHair(shape, LONG);
 
@@ -205,7 +208,9 @@ function fallen(shape: HeadShape, scalp: Cap, { tips, front }: Hanging): Groom {
   const open = byHeight(front);
   const offFace = ([, y, z]: Point): boolean =>
     y > 30 * sy || z / sz < open(y / sy) + (y < -90 ? 22 : 5);
-  return new Groom(shape, scalp, flow, offFace)
+  const bare = bareHead(shape);
+  const offNeck = ([x, y, z]: Point): boolean => bare(x, y, z) > -IN_SKIN;
+  return new Groom(shape, scalp, flow, (at) => offFace(at) && offNeck(at))
     .sheets({
       count: long ? 1500 : 1650,
       length: (r) => r.at[1] - tip(r),

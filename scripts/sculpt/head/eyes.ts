@@ -90,8 +90,7 @@ export function lids(shape: HeadShape): (d: number, x: number, y: number, z: num
     // The hollow beside the nose's root, up to where the nose is narrowest.
     d = smoothMax(d, -ellipsoid(ex, y, z, -15, 1.5, 14.5, 8.5, 12.5, 14.6), 9);
     // Over it the brow's inner end runs softly down to the nose: a steep step there shades like a frown.
-    d = smoothMin(d, ellipsoid(ax, y, z, 12, 23, -3, 9, 5.5, 11), mix(12, 9, f));
-    d -= mix(2.6, 3, f) * bell(ax - 17.5, 5.5) * bell(y - 11, 4.5) * bell(z - 5, 14);
+    d -= 3.2 * bell(ax - 15, 5.5) * bell(y - 8.5, 6.5) * bell(z - 5, 14);
     const near = ex * ex + y * y + (z + 12) * (z + 12);
     if (near > 1700) return d;
     // The outer corner lies farther back than the ball alone would put it.

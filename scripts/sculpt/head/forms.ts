@@ -162,14 +162,13 @@ function child(f: number): Changes {
       { at: [0, -30, 24], reach: [11, 9, 14], by: [0, 1.2, 0] },
       { at: [38, -36, -6], reach: [18, 16, 22], by: [0, -1, 0.6] },
       // Brows raised, most at their inner ends and from below, so that they lie straight and slim.
-      { at: [13, 20, 5], reach: [9, 7, 18], by: [0.6, 2.6 - 0.8 * f, 0] },
+      { at: [13, 20, 5], reach: [9, 7, 18], by: [0.6, 2.1 - 0.5 * f, 0] },
       { at: [34, 20, -2], reach: [13, 8, 18], by: [0, 1.2, 0] },
     ],
     swells: [
       // Round forehead, smooth brow, full root of the nose: nothing that shades the inner brow.
       { at: [0, 52, -4], reach: [34, 22, 26], by: 3 },
-      { at: [18, 13, 2], reach: [5.5, 4.5, 14], by: 1.2 },
-      { at: [62, 16, -34], reach: [13, 18, 22], by: 1.6 },
+      { at: [58, 12, -32], reach: [15, 20, 24], by: 2 },
       // Low bridge, round tip.
       { at: [0, -6, 18], reach: [9, 10, 12], by: -1.2 },
       { at: [0, -28, 30], reach: [8, 6, 9], by: 0.5 },

@@ -63,10 +63,11 @@ export function bareSide(
   const studio = createMaterials(uniforms, new Color());
   const wardrobes = { studio, stock: stockWardrobe(renderer, studio, light.fill) };
   wear(studio);
-  new ShadowMaps(uniforms).use(renderer, scene, shadowed, company);
   const [first] = states[0];
   if (!first) throw new Error('no picture');
-  setDetail(detailFor(pixelsPerMetre(first.camera, first.rect.height), null));
+  const detail = detailFor(pixelsPerMetre(first.camera, first.rect.height), null);
+  setDetail(detail);
+  new ShadowMaps(uniforms).use(renderer, scene, shadowed, company, detail);
 
   const hall = hallBounds(company.floor, room);
   const ranges = new Map(

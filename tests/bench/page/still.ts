@@ -1,7 +1,7 @@
 /** A still of one picture: what rendering and encoding it costs. */
 import { HalfFloatType, SRGBColorSpace, WebGLRenderTarget } from 'three';
 import { pngWriter } from '../../../src/handout/png';
-import { SAMPLES } from '../../../src/stage/still';
+import { SAMPLES } from '../../../src/stage/stillOptions';
 import type { Line } from '../line';
 import { compareCost, type Ratio } from '../pairs';
 import type { BareSide } from './bareSide';
