@@ -26,18 +26,48 @@ export const withAsked = (asking: Asking, change: Partial<PlanRequest['asked']>)
   request: { ...asking.request, asked: { ...asking.request.asked, ...change } },
 });
 
-/** The wall behind the camera farther away; what stands in the room stays. Walls square to the axis only. */
+/**
+ * The wall behind the camera farther away; what stands in the room stays. On a diagonal both sides grow, in
+ * proportion, from the corner that the axis comes out of (`sidesForCameraWall` does the same to the room itself).
+ */
 export function longer(room: PlanRoom, by: number): PlanRoom {
-  const back = Math.max(...room.walls.map(([, z]) => z));
-  return {
-    ...room,
-    wallBehindCamera: room.wallBehindCamera + by,
-    walls: room.walls.map(([x, z]) => [x, z === back ? z + by : z]),
-  };
+  const grown = isSquare(room) ? behind(room, by) : away(room, by);
+  return { ...room, wallBehindCamera: room.wallBehindCamera + by, walls: grown };
 }
 
-/** Are the walls square to the camera's axis? A diagonal room grows in two directions at once. */
-export const isSquare = ({ walls }: PlanRoom): boolean =>
+function behind({ walls }: PlanRoom, by: number): PlanRoom['walls'] {
+  const back = Math.max(...walls.map(([, z]) => z));
+  return walls.map(([x, z]) => [x, z === back ? z + by : z]);
+}
+
+function away({ walls }: PlanRoom, by: number): PlanRoom['walls'] {
+  const { corner, whole } = diagonalOf(walls);
+  const times = 1 + by / whole;
+  return walls.map(([x, z]) => [
+    corner[0] + times * (x - corner[0]),
+    corner[1] + times * (z - corner[1]),
+  ]);
+}
+
+/** The corner that a diagonal axis comes out of (walls are listed from there), and how long the diagonal is. */
+function diagonalOf(walls: PlanRoom['walls']) {
+  const [corner, , opposite] = walls as [FloorCorner, FloorCorner, FloorCorner];
+  return { corner, whole: Math.hypot(opposite[0] - corner[0], opposite[1] - corner[1]) };
+}
+type FloorCorner = PlanRoom['walls'][number];
+
+/**
+ * Does the sitter stay where they are when the room grows? Not on a diagonal whose backdrop is so wide that it
+ * hangs by the room's middle: it would go along.
+ */
+export function staysIn(room: PlanRoom): boolean {
+  if (isSquare(room)) return true;
+  const { corner, whole } = diagonalOf(room.walls);
+  return -room.backdrop.behind - corner[1] < whole / 2 - 1e-6;
+}
+
+/** Are the walls square to the camera's axis? */
+const isSquare = ({ walls }: PlanRoom): boolean =>
   walls.every(([x, z], i) => {
     const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
     return Math.abs(x - x2) < 1e-9 || Math.abs(z - z2) < 1e-9;

@@ -36,7 +36,7 @@ export interface PlanRoom {
   /** Heights in the sitter's frame: the floor is negative. */
   readonly floor: number;
   readonly ceiling: number;
-  /** Walls as a convex outline in floor coordinates (x, z). */
+  /** Walls as a convex outline in floor coordinates (x, z); from the corner a diagonal axis comes out of. */
   readonly walls: readonly (readonly [x: number, z: number])[];
   readonly backdrop: {
     /** Eyes to the backdrop, positive. */

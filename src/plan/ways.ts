@@ -1,10 +1,10 @@
 /** The figures of a request that can be changed, each with its direction. Metres. */
 import {
   type Asking,
-  isSquare,
   longer,
   roomOf,
   sitterAt,
+  staysIn,
   withAsked,
   withRoom,
   withWanted,
@@ -40,7 +40,7 @@ export function ways(asking: Asking): Way[] {
   const frame = (atLeast: boolean) => (value: number) =>
     ({ change: 'frame-height', to: value, atLeast }) as const;
   const found: Way[] = [
-    ...(isSquare(room)
+    ...(staysIn(room)
       ? [
           {
             now: 0,

@@ -14,6 +14,8 @@ import { request } from './random';
 
 const RUNS = 160;
 
+type FloorCorner = PlanRoom['walls'][number];
+
 const only = (asked: PlanRequest): { wanted: Wanted; camera: PlanCamera } => ({
   wanted: asked.wanted[0] as Wanted,
   camera: asked.cameras[0] as PlanCamera,
@@ -67,6 +69,20 @@ function made(asked: PlanRequest, change: Change, to: number): PlanRequest {
   const { backdrop } = room;
   switch (change.change) {
     case 'room-length': {
+      const [from, , opposite] = room.walls as [FloorCorner, FloorCorner, FloorCorner];
+      const turned = room.walls[0]?.[1] !== room.walls[1]?.[1];
+      if (turned) {
+        // Along a diagonal both sides grow in proportion.
+        const whole = Math.hypot(opposite[0] - from[0], opposite[1] - from[1]);
+        const share = (whole + to) / whole;
+        return inRoom({
+          wallBehindCamera: room.wallBehindCamera + to,
+          walls: room.walls.map(([x, z]) => [
+            share * x + (1 - share) * from[0],
+            share * z + (1 - share) * from[1],
+          ]),
+        });
+      }
       const back = Math.max(...room.walls.map(([, z]) => z));
       return inRoom({
         wallBehindCamera: room.wallBehindCamera + to,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { longer, staysIn } from '../../src/plan/changes';
 import { planRoom, type RoomAsked, toFloor, toSitter } from '../../src/plan/room';
 import { AXES, axisOf, hangBackdrop, runThrough, sidesForCameraWall } from '../../src/plan/run';
 
@@ -141,6 +142,18 @@ describe('a room along its diagonal', () => {
     expect(leaves).toBeCloseTo(5 - 0.32, 12);
   });
 
+  it('grows in proportion from its corner: 1.00 m more of the 5 m makes it 4.80 by 3.60 m', () => {
+    const more = longer(planRoom(corner, 1.5), 1);
+    expect(more.wallBehindCamera).toBeCloseTo(4, 12);
+    near(more.walls, [
+      [0, -2],
+      [-2.88, 1.84],
+      [0, 4],
+      [2.88, 0.16],
+    ]);
+    near(planRoom({ ...corner, length: 4.8, width: 3.6 }, 1.5).walls, more.walls);
+  });
+
   it('makes the paper narrower where none so wide can hang', () => {
     // In a corridor of 6 by 1.2 m the walls of the middle are least far: 3.06 m from the corner.
     const { along, width } = hangBackdrop({
@@ -171,6 +184,24 @@ const anyRoom = fc
   }));
 
 describe('in any room', () => {
+  it('growing is the same to the plan as to the room itself, where the sitter stays', () => {
+    let stayed = 0;
+    fc.assert(
+      fc.property(anyRoom, fc.double({ min: 0.01, max: 6, noNaN: true }), (given, by) => {
+        const plan = planRoom(given, 1.5);
+        if (!staysIn(plan)) return;
+        stayed += 1;
+        const sides = sidesForCameraWall(given, plan.wallBehindCamera + by);
+        const grown = planRoom({ ...given, ...sides, backdrop: given.backdrop }, 1.5);
+        const told = longer(plan, by);
+        expect(told.wallBehindCamera).toBeCloseTo(grown.wallBehindCamera, 9);
+        if (given.axis === 'diagonal') near(told.walls, grown.walls);
+      }),
+      { numRuns: 400 },
+    );
+    expect(stayed).toBeGreaterThan(200);
+  });
+
   it('the backdrop, the sitter and the wall behind the camera lie within the walls', () => {
     fc.assert(
       fc.property(anyRoom, (any) => {
