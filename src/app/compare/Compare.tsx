@@ -24,6 +24,7 @@ import { useBlink } from './useBlink';
 import { useCaptionRoom } from './useCaptionRoom';
 import { useOutlines } from './useOutlines';
 import { usePictureRects } from './usePictureRects';
+import { usePrintedPictures } from './usePrintedPictures';
 
 /** What is being saved: nothing, all pictures side by side, or one. */
 export type Saving = 'none' | 'all' | Shown['letter'];
@@ -41,6 +42,7 @@ export function Compare(props: {
   const [tools, setTools] = useState<Tools>(NO_TOOLS);
   const wall = useRef<HTMLDivElement>(null);
   const { rects, hang } = usePictureRects(wall);
+  usePrintedPictures(wall);
   const below = useCaptionRoom(wall, session.pictures.length);
   const play = usePlay(session.play.seconds);
   const blinked = useBlink(tools.blink);

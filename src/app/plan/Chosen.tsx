@@ -11,6 +11,7 @@ import { LINES } from '../compare/lines';
 import { columnsOf, pronounOf, type Shown } from '../compare/shown';
 import { hangPictures, NO_TOOLS } from '../compare/tools';
 import { usePictureRects } from '../compare/usePictureRects';
+import { usePrintedPictures } from '../compare/usePrintedPictures';
 import { useTold } from '../compare/useTold';
 import { ChoiceValue } from '../controls/ChoiceValue';
 import { exposeForTests, lookForTests } from '../state/testHook';
@@ -33,6 +34,7 @@ export function Chosen(props: {
   const [stage, setStage] = useState<StageHandle | null>(null);
   const wall = useRef<HTMLDivElement>(null);
   const { rects, hang } = usePictureRects(wall);
+  usePrintedPictures(wall);
   const shown =
     pictures.find(({ letter }) => letter === session.plan.picture) ?? (pictures[0] as Shown);
   const hung = useMemo(() => hangPictures([shown], rects, NO_TOOLS, false), [shown, rects]);

@@ -9,6 +9,7 @@ import { Stage, type StageHandle, type Unavailable } from '../../stage';
 import { pronounOf, showPictures } from '../compare/shown';
 import { hangPictures, NO_TOOLS } from '../compare/tools';
 import { usePictureRects } from '../compare/usePictureRects';
+import { usePrintedPictures } from '../compare/usePrintedPictures';
 import { Do } from '../controls/words';
 import { exposeForTests, lookForTests } from '../state/testHook';
 import type { Place } from '../state/usePlace';
@@ -52,6 +53,7 @@ export default function Present(props: { cast: Cast; leaveTo: Place }) {
   const page = useRef<HTMLElement>(null);
   const wall = useRef<HTMLDivElement>(null);
   const { rects, hang } = usePictureRects(wall);
+  usePrintedPictures(wall);
 
   const slide = slides[talk.at] ?? slides[0];
   const following = slides[talk.at + 1];
