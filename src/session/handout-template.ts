@@ -29,7 +29,10 @@ export function templatePages(
   const first = chosen[0] ?? null;
   const pages = {
     comparisons: () => chosen.map((id) => pageOf('comparison', id)),
-    lesson: () => [...chosen.map((id) => pageOf('lesson', id)), pageOf('answers', first)],
+    lesson: () => [
+      ...chosen.map((id) => pageOf('lesson', id)),
+      ...chosen.map((id) => pageOf('answers', id)),
+    ],
     client: () => [pageOf('client', first), pageOf('day', null)],
     day: () => [pageOf('day', null), pageOf('cards', null)],
   }[template]();

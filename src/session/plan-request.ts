@@ -130,6 +130,7 @@ function requestOf(session: Session, models: Models): PlanRequest {
       return own === eyes ? wanted : { ...wanted, room: planRoom(session.room, own) };
     }),
     asked: session.plan.asked,
+    backdropWidths: [...models.backdrops.values()].map(({ width }) => width),
   };
 }
 

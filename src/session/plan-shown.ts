@@ -8,9 +8,11 @@ export interface ShownWanted extends Wanted {
   readonly isGroup: boolean;
 }
 
-/** The one that hangs, else the first. */
+/** The one that hangs; else, as while a camera is lifted, one of its framing; else the first. */
 export function shownWanted(session: Session, request: PlanRequest): ShownWanted | null {
-  const id = hungRow(session)?.wanted;
+  const id =
+    hungRow(session)?.wanted ??
+    session.plan.wanted.find(({ framing }) => framing === session.crop.framing)?.id;
   const wanted = request.wanted.find((each) => each.id === id) ?? request.wanted[0];
   if (!wanted) return null;
   const asked = session.plan.wanted.find((each) => each.id === wanted.id);

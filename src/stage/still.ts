@@ -149,7 +149,7 @@ async function* renderRows(
   const check = () => {
     signal?.throwIfAborted();
     if (!subject.current())
-      throw new StillInterrupted('the scene changed while the still was made');
+      throw new StillInterrupted('what is shown changed while it was being rendered; try again');
   };
   check();
   const still = new StillRenderer(subject, view, plan);

@@ -207,4 +207,5 @@ test('without WebCodecs it says so', async ({ fresh }) => {
   await expect(fresh.slip().getByRole('button', { name: 'Make the clip' })).toHaveCount(0);
   await fresh.press('Take the stills instead');
   await expect(fresh.slip().getByRole('heading', { level: 2 })).not.toHaveText('Clip of the move');
+  await expect(fresh.slip()).toContainText('a strip of standpoints');
 });

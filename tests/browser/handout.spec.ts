@@ -141,6 +141,18 @@ test('words emptied follow the pictures again; Escape puts back what stood there
   await expect(lead).toHaveText(usual);
 });
 
+test('words that outgrow their page are told, until they fit again', async ({ page }) => {
+  await open(page);
+  const told = page.getByText('does not fit on the paper');
+  await expect(told).toHaveCount(0);
+  const lead = page.getByRole('textbox', { name: 'Words of the page: first lines' }).first();
+  await lead.fill('Stand back and let the face keep its own proportions. '.repeat(60));
+  await lead.blur();
+  await expect(told).toHaveCount(1);
+  await page.keyboard.press('Control+z');
+  await expect(told).toHaveCount(0);
+});
+
 for (const paper of ['A4 upright', 'Letter upright', 'A4 lying', 'Letter lying']) {
   test(`nothing is cut off on ${paper}, of any kind of handout`, async ({ page }) => {
     await open(page);

@@ -46,8 +46,10 @@ test('opens from the disk without a network; its numbers are the app’s', async
   await download.saveAs(path);
   const html = readFileSync(path, 'utf8');
   expect(html.length).toBeLessThan(1_000_000);
+  // Faces and pictures are letters too, and may spell anything.
+  const text = html.replace(/base64,[\w+/=]+/g, '');
   for (const word of ['Morgan', ...session.kits.map(({ name }) => name)])
-    expect(html).not.toContain(word);
+    expect(text).not.toContain(word);
 
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   await context.setOffline(true);

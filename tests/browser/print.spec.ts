@@ -74,3 +74,40 @@ test('Plan prints drawings, results and the chart, until cards are laid out', as
   await cards.click();
   expect((await printed(app)).map((sheet) => sheet.text).join(' ')).toContain('What works here');
 });
+
+test('the handout waits for its pictures, and prints them at the size of the paper', async ({
+  fresh: app,
+}) => {
+  test.setTimeout(600_000);
+  const { page } = app;
+  // The browser's own dialog is not for tests: what it would have been given is looked at instead.
+  await page.addInitScript(() => {
+    window.print = () => {
+      const paper = document.querySelector('.paper')?.getBoundingClientRect().width ?? Number.NaN;
+      const dots = [...document.querySelectorAll<HTMLImageElement>('.photograph')].map(
+        (image) =>
+          image.naturalWidth / ((image.getBoundingClientRect().width / paper) * (210 / 25.4)),
+      );
+      document.body.dataset.dots = JSON.stringify(dots);
+    };
+  });
+  await page.goto('?test#handout');
+  await page.getByRole('button', { name: /^Kind of handout/ }).click();
+  await page.getByRole('option', { name: /One comparison/ }).click();
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  const handed = page.getByText('Handed to the browser’s own printing.');
+  await expect(handed).toBeVisible({ timeout: 300_000 });
+  const dots: number[] = JSON.parse((await page.locator('body').getAttribute('data-dots')) ?? '[]');
+  expect(dots).toHaveLength(2);
+  for (const each of dots) expect(Math.abs(each / 300 - 1)).toBeLessThan(0.02);
+  const [sheet, ...others] = await printed(app);
+  expect(others).toEqual([]);
+  expect(sheet?.images).toBe(2);
+  expect(sheet?.text).not.toContain('being rendered');
+});
+
+test('a talk prints the pictures that it shows', async ({ fresh: app }) => {
+  await app.goto('?test#present');
+  const sheets = await printed(app);
+  expect(sheets.reduce((sum, { images }) => sum + images, 0)).toBeGreaterThanOrEqual(2);
+});

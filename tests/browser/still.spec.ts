@@ -70,7 +70,6 @@ test('side by side at 3840 pixels: size, letters, captions, and the screen’s o
 }) => {
   const screen = [await app.pixels('A'), await app.pixels('B')];
   await app.press('Save a still');
-  await app.choose('Views a pixel', '8 views');
   const { name, bytes, image } = await save(app, 3840);
   expect(name).toBe('standpoint-a-0.40m-b-2.40m.png');
   const sheet = sheetFor(3840, [UPRIGHT, UPRIGHT], CAPTIONED);

@@ -28,7 +28,6 @@ const TYPES: Readonly<Record<Format, string>> = {
 
 async function openSheet(app: App): Promise<void> {
   await app.press('Save a still');
-  await app.choose('Views a pixel', '8 views');
   await app.slip().getByRole('textbox', { name: 'Width, pixels' }).fill(String(WIDTH));
 }
 

@@ -9,6 +9,7 @@ import { usePlanned } from '../plan/usePlanned';
 import { useWorkbench } from '../state/workbench';
 import { cards } from '../words/cards.en';
 import { plan } from '../words/plan.en';
+import { IS_PENDING } from './whole';
 
 /** Cards that a sheet holds. */
 const HELD = { portrait: 6, landscape: 3 } as const;
@@ -21,7 +22,14 @@ export function CardPages(props: {
   const { session, models } = useWorkbench();
   const wanted = useMemo(() => planRequest(session, models), [session, models]);
   const { request, planned } = usePlanned(wanted);
-  if (!request || !planned) return props.sheet(1, 1, <p role="status">{plan.working}</p>);
+  if (!request || !planned)
+    return props.sheet(
+      1,
+      1,
+      <p role="status" {...IS_PENDING}>
+        {plan.working}
+      </p>,
+    );
   const { shots } = shootingList(request, planned);
   if (shots.length === 0) return props.sheet(1, 1, <p>{cards.none}</p>);
   const show = showIn(session.units);

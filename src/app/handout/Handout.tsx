@@ -179,6 +179,7 @@ export default function Handout() {
       <h1 className="unseen">{said.heading}</h1>
       <section className="handout-setup no-print" aria-label={said.setUp}>
         <SheetSentence />
+        <p className="slip-note">{said.templateNote}</p>
         <Openings parts={[{ name: kept.title, content: <Kept /> }]} />
         <PageList chosen={chosen} onChoose={(id) => setChosen((old) => (old === id ? null : id))} />
         <TakeAway darkroom={darkroom}>

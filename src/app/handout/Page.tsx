@@ -1,5 +1,6 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { paperSize } from '../../handout/paper';
+import { comparisonOf } from '../../session/comparison';
 import type { HandoutPage, PagePart } from '../../session/handout';
 import type { Session } from '../../session/types';
 import { captionWords } from '../compare/captions';
@@ -18,6 +19,8 @@ import { RoomPart } from './parts/RoomPart';
 import { SeriesPart } from './parts/SeriesPart';
 import { halfGain, spokenPair } from './spoken';
 import { type PageSitting, useSitting } from './useSitting';
+import { useSpill } from './useSpill';
+import { HAS_FAILED, IS_PENDING } from './whole';
 
 interface PageProps {
   readonly darkroom: Darkroom;
@@ -43,8 +46,11 @@ function leadOf(page: HandoutPage, sitting: PageSitting): string {
   const kind = page.kind;
   if (kind === 'lesson') return leads.claim;
   if (kind === 'answers') {
-    const lesson = session.handout.pages.find((each) => each.kind === 'lesson');
-    return said.answersLead(lesson?.words.title ?? said.titles.lesson);
+    const lessons = session.handout.pages.filter((each) => each.kind === 'lesson');
+    const lesson = lessons.find((each) => each.comparison === page.comparison) ?? lessons[0];
+    const title = lesson?.words.title ?? said.titles.lesson;
+    const about = lessons.length > 1 && comparisonOf(session, page.comparison)?.name;
+    return said.answersLead(about ? `${title}, ${about}` : title);
   }
   if (kind !== 'client' && kind !== 'comparison') return leads[kind];
   if (pair) return leads[kind](pair);
@@ -138,27 +144,38 @@ function Frame(props: FrameProps) {
   const { session } = useWorkbench();
   const { page, number, count, sheet } = props;
   const { author, paper, orientation } = session.handout;
+  const body = useRef<HTMLDivElement>(null);
+  const spills = useSpill(body);
   return (
-    <article className={`paper ${paper} ${orientation}`} data-page={page.id} lang="en">
-      <header className="page-head">
-        <Editable page={page} place="title" usual={said.titles[page.kind]} as="h2" />
-        <div className="page-by">
-          <p>{session.title}</p>
-          {session.room.name !== '' && page.kind === 'day' && <p>{session.room.name}</p>}
-          {author.name !== '' && <p>{said.by(author.name)}</p>}
-          {author.words !== '' && <p className="page-author-words">{author.words}</p>}
-        </div>
-        {author.logo !== null && <img className="page-logo" src={author.logo} alt="" />}
-      </header>
-      <div className="page-body">{props.children}</div>
-      <footer className="page-foot">
-        <p>{props.foot}</p>
-        <p className="page-number">
-          {said.pageOf(number, count)}
-          {sheet && sheet.of > 1 && said.sheetOf(sheet.place, sheet.of)}
+    <>
+      {spills && (
+        <p className="page-spills no-print" role="status">
+          {said.spills}
         </p>
-      </footer>
-    </article>
+      )}
+      <article className={`paper ${paper} ${orientation}`} data-page={page.id} lang="en">
+        <header className="page-head">
+          <Editable page={page} place="title" usual={said.titles[page.kind]} as="h2" />
+          <div className="page-by">
+            <p>{session.title}</p>
+            {session.room.name !== '' && page.kind === 'day' && <p>{session.room.name}</p>}
+            {author.name !== '' && <p>{said.by(author.name)}</p>}
+            {author.words !== '' && <p className="page-author-words">{author.words}</p>}
+          </div>
+          {author.logo !== null && <img className="page-logo" src={author.logo} alt="" />}
+        </header>
+        <div ref={body} className="page-body">
+          {props.children}
+        </div>
+        <footer className="page-foot">
+          <p>{props.foot}</p>
+          <p className="page-number">
+            {said.pageOf(number, count)}
+            {sheet && sheet.of > 1 && said.sheetOf(sheet.place, sheet.of)}
+          </p>
+        </footer>
+      </article>
+    </>
   );
 }
 
@@ -170,7 +187,9 @@ export function Page(props: PageProps) {
   if (sat.is !== 'there')
     return (
       <Frame {...props} foot={null}>
-        <p role="status">{sat.is === 'waiting' ? said.waiting : said.failed(sat.why)}</p>
+        <p role="status" {...(sat.is === 'waiting' ? IS_PENDING : HAS_FAILED)}>
+          {sat.is === 'waiting' ? said.waiting : said.failed(sat.why)}
+        </p>
       </Frame>
     );
   const { sitting } = sat;

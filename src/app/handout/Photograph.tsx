@@ -8,6 +8,7 @@ import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { page as said } from '../words/page.en';
 import { type PhotographRequest, photograph, photographKey } from './photographs';
+import { HAS_FAILED, IS_PENDING } from './whole';
 
 /** Rendered pictures by their keys, the latest used last. */
 const rendered = new Map<string, string>();
@@ -49,6 +50,7 @@ export function Photograph(props: {
       setUrl(known);
       return;
     }
+    setWhy(null);
     const stop = new AbortController();
     const timer = setTimeout(
       () =>
@@ -72,9 +74,15 @@ export function Photograph(props: {
   }, [key, darkroom]);
   const { sensor } = shown.resolved.camera;
   const box = { aspectRatio: `${sensor.width} / ${sensor.height}` };
-  if (url === null)
+  // An old picture must not stand under a new caption.
+  if (url === null || why !== null)
     return (
-      <div className="photograph-waiting" style={box} role="status">
+      <div
+        className="photograph-waiting"
+        style={box}
+        role="status"
+        {...(why === null ? IS_PENDING : HAS_FAILED)}
+      >
         {why === null ? said.waiting : said.failed(why)}
       </div>
     );

@@ -17,6 +17,7 @@ interface Saved {
 export function SavePdf({ darkroom }: { darkroom: Darkroom }) {
   const { session } = useWorkbench();
   const work = useWork<Saved>();
+  const printing = useWork<void>();
   const isEmpty = session.handout.pages.length === 0;
   const save = () =>
     work.start(async (signal, onProgress) => {
@@ -26,13 +27,28 @@ export function SavePdf({ darkroom }: { darkroom: Darkroom }) {
       offerFile(blob, name);
       return { name, bytes: blob.size, missing };
     });
+  const print = () =>
+    printing.start(async (signal, onProgress) => {
+      const { printPages } = await import('./printPages');
+      await printPages({ session, darkroom, signal, onProgress });
+    });
+  const isBusy = [work, printing].some(({ state }) => state.is === 'working');
   return (
     <>
       <div className="row">
-        <Do main isPending={work.state.is === 'working'} isDisabled={isEmpty} onPress={save}>
+        <Do
+          main
+          isPending={work.state.is === 'working'}
+          isDisabled={isEmpty || (isBusy && work.state.is !== 'working')}
+          onPress={save}
+        >
           {said.savePdf}
         </Do>
-        <Do isDisabled={isEmpty} onPress={() => window.print()}>
+        <Do
+          isPending={printing.state.is === 'working'}
+          isDisabled={isEmpty || (isBusy && printing.state.is !== 'working')}
+          onPress={print}
+        >
           {said.print}
         </Do>
       </div>
@@ -44,6 +60,7 @@ export function SavePdf({ darkroom }: { darkroom: Darkroom }) {
         }
         failed={said.pdfFailed}
       />
+      <WorkBar work={printing} done={() => said.printed} failed={said.printFailed} />
     </>
   );
 }

@@ -6,13 +6,10 @@ import { type Pdf, writePdf } from '../../handout/pdf/writePdf';
 import type { Session } from '../../session/types';
 import type { Darkroom } from '../darkroom/useDarkroom';
 import { requestOf } from './Photograph';
-import { photograph } from './photographs';
+import { DOTS_PER_INCH, printedPhotograph } from './photographs';
+import { wholePages } from './whole';
 
-const DOTS_PER_INCH = 300;
 const POINTS_PER_INCH = 72;
-const QUALITY = 0.92;
-/** Views a pixel. */
-const SAMPLES = 16;
 
 interface Request {
   readonly session: Session;
@@ -28,17 +25,12 @@ export async function makePdf({ session, darkroom, signal, onProgress }: Request
   await document.fonts.ready;
   const { handout, title } = session;
   const size = paperSize(handout.paper, handout.orientation);
-  const pages = [...document.querySelectorAll<HTMLElement>('.paper')];
+  const pages = await wholePages(signal);
   const imageFor = async ({ element, width }: ImageMark): Promise<Uint8Array> => {
     const request = requestOf(element);
     if (!request) return bytesOf(await (await fetch(element.src)).blob());
-    const canvas = await photograph(darkroom, {
-      ...request,
-      width: Math.round((width / POINTS_PER_INCH) * DOTS_PER_INCH),
-      samples: SAMPLES,
-      signal,
-    });
-    return bytesOf(await canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY }));
+    const pixels = (width / POINTS_PER_INCH) * DOTS_PER_INCH;
+    return bytesOf(await printedPhotograph(darkroom, request, pixels, signal));
   };
   return writePdf({
     pages: pages.map((page) => readPage(page, size)),

@@ -6,8 +6,11 @@ import { paintPicture } from '../darkroom/paint';
 import type { Darkroom } from '../darkroom/useDarkroom';
 import { buildKey } from '../state/person';
 
-/** Views a pixel of the pictures on screen; what is printed has more. */
+/** Views a pixel of the pictures on screen, and of those printed. */
 const SAMPLES = 4;
+const PRINTED_SAMPLES = 16;
+export const DOTS_PER_INCH = 300;
+const QUALITY = 0.92;
 /** The page answers only between tiles, pixels a side. */
 const TILE = 512;
 
@@ -61,4 +64,20 @@ export function photograph(
     },
     signal,
   );
+}
+
+/** A picture as it is printed, a JPEG so many pixels wide. @throws AbortError when the signal is raised. */
+export async function printedPhotograph(
+  darkroom: Darkroom,
+  request: PhotographRequest,
+  width: number,
+  signal: AbortSignal,
+): Promise<Blob> {
+  const canvas = await photograph(darkroom, {
+    ...request,
+    width: Math.round(width),
+    samples: PRINTED_SAMPLES,
+    signal,
+  });
+  return canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY });
 }

@@ -74,7 +74,12 @@ export function Card(props: { shot: Shot; place: number; request: PlanRequest })
     [said.lines.backdrop, show(room.backdrop.behind)],
     [said.lines.used, said.size(show(setting.backdropUsed.width), show(setting.backdropUsed.top))],
     ...(session.light.key.strength > 0 && stops.ok
-      ? [[said.lines.light, said.falls(formatStops(stops.value))] as [string, string]]
+      ? [
+          [said.lines.light, said.falls(formatStops(Math.abs(stops.value)), stops.value < 0)] as [
+            string,
+            string,
+          ],
+        ]
       : []),
   ];
   return (

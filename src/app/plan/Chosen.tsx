@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { PlanRequest } from '../../plan/types';
+import type { PlanRequest, Setting } from '../../plan/types';
 import { setPlanPicture } from '../../session/actions/plan-page';
 import type { Cast } from '../../session/cast';
 import { leadOf } from '../../session/cast';
@@ -20,6 +20,15 @@ import { words } from '../words';
 import { plan as said } from '../words/plan.en';
 import type { Planned } from './plan.worker';
 import { settingWords, showIn } from './told';
+
+/** How far a picture may be off a setting that it still shows, metres: told distances are in centimetres. */
+const SAME_PLACE = 0.005;
+
+const isAt = (
+  shown: Pick<Shown['resolved'], 'standpoint' | 'fNumber'>,
+  setting: Pick<Setting, 'standpoint' | 'fNumber'>,
+): boolean =>
+  Math.abs(shown.standpoint - setting.standpoint) < SAME_PLACE && shown.fNumber === setting.fNumber;
 
 /** The picture that results are hung in, with what is set for it and why. */
 export function Chosen(props: {
@@ -54,10 +63,13 @@ export function Chosen(props: {
   );
   const framing = session.crop.framing;
   const name = framing === null ? undefined : models.framings.get(framing)?.name;
+  const recommended = verdict?.recommended;
+  // Its reasons are those of one place and aperture: moved from there, the picture has others.
   const says =
-    request && verdict?.recommended
-      ? settingWords(verdict.recommended, verdict, request, show)
+    request && recommended && isAt(shown.resolved, recommended)
+      ? settingWords(recommended, verdict, request, show)
       : null;
+  const isGroup = session.plan.wanted.find(({ id }) => id === row?.wanted)?.of === 'group';
   const { width, height } = shown.resolved.camera.sensor;
   return (
     <section
@@ -96,6 +108,7 @@ export function Chosen(props: {
         {says && <p className="chosen-set">{says.set}</p>}
         {says && <p>{says.why}</p>}
         {shown.resolved.limits.length > 0 && !says && <p>{said.passesLimit}</p>}
+        {isGroup && <p>{said.firstForAll}</p>}
         <p>
           {said.hungIn(
             <ChoiceValue

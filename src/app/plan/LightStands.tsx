@@ -79,7 +79,7 @@ function Stand(props: { lamp: LampName; pictures: readonly Shown[]; request: Pla
           />
         ),
       })}{' '}
-      {back.ok && said.toBackdrop(formatStops(Math.abs(back.value)))}{' '}
+      {back.ok && said.toBackdrop(formatStops(Math.abs(back.value)), back.value < 0)}{' '}
       {across?.ok && `${said.across(formatStops(across.value))} `}
       {inPicture.length > 0 && <b>{said.inPicture(inPicture.join(', '))} </b>}
       {shadedBy.length > 0 && <b>{said.shaded(shadedBy.join(', '))} </b>}

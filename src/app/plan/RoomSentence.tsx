@@ -1,4 +1,5 @@
 import { setRoom } from '../../session/actions/plan-page';
+import { setAxis } from '../../session/actions/room';
 import { LIMITS } from '../../session/limits';
 import type { Room } from '../../session/types';
 import { ChoiceValue } from '../controls/ChoiceValue';
@@ -58,7 +59,7 @@ export function RoomSentence() {
               name: said.capital(said.axes[id]),
               note: said.axisNotes[id],
             }))}
-            onChoose={(axis) => set({ axis })}
+            onChoose={(to) => act(setAxis, { to })}
           />
         ),
         backdrop: (

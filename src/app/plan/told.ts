@@ -1,5 +1,13 @@
 /** The plan's answers in sentences. */
-import type { ConditionName, PlanRequest, Remedy, Setting, Span, Verdict } from '../../plan/types';
+import type {
+  ConditionName,
+  PlanCamera,
+  PlanRequest,
+  Remedy,
+  Setting,
+  Span,
+  Verdict,
+} from '../../plan/types';
 import { formatFNumber, formatFocal, formatLength, formatPercent } from '../../readings/format';
 import type { Session } from '../../session/types';
 import { type ConditionFigures, plan as said } from '../words/plan.en';
@@ -83,10 +91,17 @@ export function verdictWords(verdict: Verdict, request: PlanRequest, show: Show)
   };
 }
 
+/** A lens, and its body where the kit has several. */
+const cameraName = (
+  { lensName, bodyName }: PlanCamera,
+  { cameras }: Pick<PlanRequest, 'cameras'>,
+): string =>
+  cameras.every((each) => each.bodyName === bodyName) ? lensName : said.onBody(lensName, bodyName);
+
 /** A change that works, with the standpoints it opens. */
 export function remedyWords({ change, span }: Remedy, request: PlanRequest, show: Show): string {
   const names = [
-    ...request.cameras.map(({ id, lensName }) => ({ id, name: lensName })),
+    ...request.cameras.map((camera) => ({ id: camera.id, name: cameraName(camera, request) })),
     ...request.room.obstacles,
   ];
   const nameOf = (of: string) => names.find(({ id }) => id === of)?.name ?? said.something;

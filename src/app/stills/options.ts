@@ -39,7 +39,7 @@ export const USUAL_OPTIONS: Options = {
   whole: false,
 };
 
-export const SAMPLE_CHOICES = [8, 16, 32, 64, 128] as const;
+export const SAMPLE_CHOICES = [16, 32, 64, 128] as const;
 export const QUALITIES = { least: 1, most: 100 } as const;
 
 /** Width over height of each picture. */

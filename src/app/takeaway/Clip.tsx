@@ -83,7 +83,7 @@ export default function Clip({ darkroom, onClose, onStills }: TakeAwayProps) {
         <>
           <p role="status">{typeof VideoEncoder === 'undefined' ? said.noCodecs : said.cannot}</p>
           <div className="row">
-            <Do main onPress={onStills}>
+            <Do main onPress={() => onStills(comparison)}>
               {said.stills}
             </Do>
           </div>

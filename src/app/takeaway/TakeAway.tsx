@@ -15,8 +15,10 @@ import { takeAway as said } from '../words/takeaway.en';
 export interface TakeAwayProps {
   readonly darkroom: Darkroom;
   readonly onClose: () => void;
-  /** Opens the sheet of stills instead. */
-  readonly onStills: () => void;
+  /** Opens the sheet of stills instead, with the strip of a kept comparison or of the one on the wall. */
+  readonly onStills: (comparison: string | null) => void;
+  /** Of which comparison that strip is, where it was asked for. */
+  readonly strip?: { readonly comparison: string | null };
 }
 
 /** What can be taken away, each a sheet of its own that is fetched when it is opened. */
@@ -32,6 +34,7 @@ const NAMES = Object.keys(SHEETS) as SheetName[];
 /** Stills, clip, moving page, table: each opens its sheet. */
 export function TakeAway(props: { darkroom: Darkroom; children: ReactNode }) {
   const [open, setOpen] = useState<SheetName | null>(null);
+  const [strip, setStrip] = useState<TakeAwayProps['strip']>();
   const Opened = open === null ? null : (SHEETS[open] as ComponentType<TakeAwayProps>);
   return (
     <>
@@ -48,8 +51,15 @@ export function TakeAway(props: { darkroom: Darkroom; children: ReactNode }) {
         {Opened && (
           <Opened
             darkroom={props.darkroom}
-            onClose={() => setOpen(null)}
-            onStills={() => setOpen('stills')}
+            onClose={() => {
+              setOpen(null);
+              setStrip(undefined);
+            }}
+            onStills={(comparison) => {
+              setStrip({ comparison });
+              setOpen('stills');
+            }}
+            {...(strip && { strip })}
           />
         )}
       </Suspense>

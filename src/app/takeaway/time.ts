@@ -9,7 +9,8 @@ const LEAST_SECONDS = 1.5;
 /** "40 % done, 12 seconds left"; `seconds` have passed since it began. */
 export function progressWords(share: number, seconds: number): string {
   const percent = formatPercent(Math.floor(100 * share) / 100);
-  if (share < LEAST_SHARE || seconds < LEAST_SECONDS) return said.rendering(percent, null);
+  if (share < LEAST_SHARE || share >= 1 || seconds < LEAST_SECONDS)
+    return said.rendering(percent, null);
   const left = Math.ceil((seconds * (1 - share)) / share);
   return said.rendering(
     percent,

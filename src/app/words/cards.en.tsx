@@ -36,7 +36,7 @@ export const cards = {
   sharpFrom: (near: string, far: string) => `${near} to ${far}`,
   endless: 'the far wall and beyond',
   size: (width: string, height: string) => `${width} wide, ${height} high`,
-  falls: (stops: string) => `falls by ${stops} stops`,
+  falls: (stops: string, rises: boolean) => `${rises ? 'rises' : 'falls'} by ${stops} stops`,
   cautions: {
     'close-to-face':
       'The lens comes close to a face. Ask first, move slowly, keep straps and cables short.',

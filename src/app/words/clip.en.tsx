@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Way } from '../../handout/clip/plan';
 import type { Pace } from '../../session/play';
-import { COMMA, STOP } from './marks';
+import { COMMA, ended, STOP } from './marks';
 
 /** English words of the sheet that makes a clip. */
 export const clip = {
@@ -57,13 +57,13 @@ export const clip = {
   look: 'Place in the move',
   preview: (place: string) => `A frame of the clip, ${place} from the eyes`,
   previewing: 'The frame is being rendered.',
-  noPreview: (why: string) => `The frame could not be rendered: ${why}.`,
+  noPreview: (why: string) => `The frame could not be rendered: ${ended(why)}`,
   amount: (frames: number, rate: number, seconds: string, kind: string) =>
     `${frames} frames at ${rate} a second, ${seconds} s, ${kind}. Each is rendered, not filmed, which takes its time; keep this page in sight.`,
   asking: 'Asking the browser what it can make.',
   make: 'Make the clip',
   saved: (name: string, megabytes: string) => `Saved as ${name}, ${megabytes} MB.`,
-  failed: (why: string) => `The clip could not be made: ${why}.`,
+  failed: (why: string) => `The clip could not be made: ${ended(why)}`,
   cannot: 'This browser cannot make a video of this size. A series of stills shows the same move.',
   noCodecs: 'This browser has no way to make a video. A series of stills shows the same move.',
   stills: 'Take the stills instead',

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PageKind, PagePart, Paper, Template } from '../../session/handout';
-import { COMMA, STOP } from './marks';
+import { COMMA, ended, STOP } from './marks';
 
 /** English words of the handout's own controls; what its pages say stands in page.en.ts. */
 export const handout = {
@@ -75,6 +75,8 @@ export const handout = {
         ? ''
         : ` No typeface here has these letters, so they print as boxes: ${missing}`
     }`,
-  pdfFailed: (why: string) => `The PDF could not be made: ${why}.`,
+  pdfFailed: (why: string) => `The PDF could not be made: ${ended(why)}`,
+  printed: 'Handed to the browser’s own printing.',
+  printFailed: (why: string) => `The pages could not be printed: ${ended(why)}`,
   none: 'There are no pages. Add one, or choose a kind of handout.',
 };

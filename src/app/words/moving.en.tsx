@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { MovingLabels } from '../../handout/moving/types';
 import type { Letter } from '../../session/types';
-import { COMMA, STOP } from './marks';
+import { COMMA, ended, STOP } from './marks';
 
 /** English words of the sheet that makes a moving page, and of the page itself. */
 export const moving = {
@@ -29,10 +29,10 @@ export const moving = {
   stepsNote: 'Evenly in one over the distance, so that the face changes evenly.',
   side: 'Size of the pictures',
   shownSide: (pixels: number) => `pictures of ${pixels} pixels`,
-  note: 'One file for phones and laptops. It opens from the disk with the network off, and holds the pictures, their readings and these words, no names, notes or kit.',
+  note: 'One file for phones and laptops. It opens from the disk with the network off, and holds the pictures, their readings and these words, no notes, kit or title of the session.',
   make: 'Make the page',
   saved: (name: string, megabytes: string) => `Saved as ${name}, ${megabytes} MB.`,
-  failed: (why: string) => `The page could not be made: ${why}.`,
+  failed: (why: string) => `The page could not be made: ${ended(why)}`,
   alt: (letter: string, says: string) => `Picture ${letter}. ${says}`,
   end: (letter: Letter, distance: string) => `${letter} ${distance}`,
   labels: {

@@ -83,6 +83,9 @@ export const page = {
   rail: 'The room from the side, to scale, with each picture’s standpoint.',
   waiting: 'The picture is being rendered.',
   failed: (why: string) => `No picture: ${why}`,
+  partMissing: 'a picture or a part of a page could not be made; it says so in its place',
+  spills:
+    'Some of this page does not fit on the paper and is cut off. Shorten its words, or take a part out.',
   editable: (place: string) => `Words of the page: ${place}`,
   giveBack: 'Back to the words that follow the pictures',
   places: {

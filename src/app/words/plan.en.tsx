@@ -165,7 +165,7 @@ export const plan = {
   setting: (v: { lens: string; mark: string; isZoom: boolean; aperture: string; height: string }) =>
     `${v.lens}${v.isZoom ? ` at ${v.mark}` : ''}, ${v.aperture}, lens ${v.height} high`,
   reasons: (v: { gain: string; asked: string | null; used: string; toSpare: string }) =>
-    `The nose gains ${v.gain}${v.asked === null ? '' : `, at most ${v.asked} is asked`}. ${v.used} of the backdrop is used, and you have ${v.toSpare} to spare before your back meets the wall.`,
+    `The nose gains ${v.gain}${v.asked === null ? '' : `, at most ${v.asked} is asked`}. The frame is ${v.used} wide at the backdrop, and you have ${v.toSpare} to spare before your back meets the wall.`,
   room: (v: {
     name: ReactNode;
     length: ReactNode;
@@ -278,7 +278,9 @@ export const plan = {
   },
   chosen: 'The picture from there',
   chosenFrom: (framing: string, distance: string) => `${framing} from ${distance}`,
+  onBody: (lens: string, body: string) => `${lens} on the ${body}`,
   passesLimit: 'Something asked is not met here: see what works below.',
+  firstForAll: 'In this picture the first person stands for the whole group.',
   hungIn: (picture: ReactNode): ReactNode => (
     <>A result that you press is hung in {picture}, here and in Compare.</>
   ),

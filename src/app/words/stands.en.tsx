@@ -19,7 +19,8 @@ export const stands = {
   ),
   distanceOf: (name: string) => `From the eyes to the ${name}`,
   sizeOf: (name: string) => `Width of the box of the ${name}`,
-  toBackdrop: (stops: string) => `From the face to the backdrop it falls by ${stops} stops.`,
+  toBackdrop: (stops: string, rises: boolean) =>
+    `From the face to the backdrop it ${rises ? 'rises' : 'falls'} by ${stops} stops.`,
   across: (stops: string) => `Across the group it falls by ${stops} stops.`,
   inPicture: (letters: string) => `It stands in picture ${letters}.`,
   shaded: (letters: string) => `The camera of ${letters} stands in its light.`,

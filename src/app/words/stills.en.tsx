@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Format } from '../../handout/encode/types';
 import type { Letter } from '../../session/types';
-import { COMMA, STOP } from './marks';
+import { COMMA, ended, STOP } from './marks';
 
 const FORMAT_NAMES: Readonly<Record<Format, string>> = { png: 'PNG', jpeg: 'JPEG', webp: 'WebP' };
 
@@ -47,12 +47,12 @@ export const stills = {
   whole: 'with names, notes, kit and measured bodies',
   carries: (whole: boolean) =>
     whole
-      ? 'The file carries the whole session, which anybody who has it can open.'
-      : 'The file carries what its pictures need and no more: dropped on this page, it brings them back.',
+      ? 'The file carries the whole session but a logo; anybody who has it can open it.'
+      : 'The file carries what its pictures need and no more. Dropped on this page it brings them back, with the usual measures in the place of a sitter’s own.',
   save: (format: Format) => `Save the ${FORMAT_NAMES[format]}`,
   saved: (name: string, bytes: number) =>
     `Saved as ${name}, ${bytes < 1e6 ? `${Math.ceil(bytes / 1000)} kB` : `${(bytes / 1e6).toFixed(1)} MB`}.`,
-  failed: (why: string) => `The still could not be made: ${why}. Try a smaller width.`,
+  failed: (why: string) => `The still could not be made: ${ended(why)}`,
   tooMuch:
     'the session holds too much to ride in a picture; leave names and notes out, or save it as a file',
   description: (pictures: string, blurred: boolean) =>

@@ -2,7 +2,7 @@
 import type { PlanContent } from './types';
 
 /** Those of ISO 5455, and those that stand beside them on scale rules (common practice, no source). */
-export const PRINT_SCALES = [10, 20, 25, 40, 50, 75, 100] as const;
+export const PRINT_SCALES = [10, 20, 25, 40, 50, 75, 100, 125, 150, 200, 250, 500, 1000] as const;
 /** A4 with 12 mm left free on every side, millimetres. */
 export const A4_FREE = { width: 186, height: 273 } as const;
 /** CSS fixes 96 pixels to the inch. */

@@ -84,7 +84,9 @@ function load(index: number, weight: Weight): Promise<Face> {
   if (known) return known;
   const fetched = (async () => {
     const { default: url } = await (FILES[index] as (typeof FILES)[number])[weight]();
-    const bytes = new Uint8Array(await (await fetch(url)).arrayBuffer());
+    const response = await fetch(url);
+    if (!response.ok) throw new Error(`a typeface could not be fetched (${response.status})`);
+    const bytes = new Uint8Array(await response.arrayBuffer());
     return { name, bytes, font: create(bytes as Buffer) as Font };
   })();
   loaded.set(name, fetched);

@@ -172,6 +172,9 @@ export async function writePdf(request: PdfRequest): Promise<Pdf> {
     doc.addPage({ size: [width, height], margin: 0 });
     doc.outline.addItem(title);
     root.add(writer.block(content));
+    // The page that is looked at has its turns between those that are written.
+    await new Promise((resolve) => setTimeout(resolve));
+    signal.throwIfAborted();
   }
   root.end();
   doc.end();

@@ -24,6 +24,7 @@ export interface Move {
 
 /** Whether a comparison has both ends of its move. */
 export const canMove = ({ pictures, play }: Pick<Session, 'pictures' | 'play'>): boolean =>
+  play.from !== play.to &&
   [play.from, play.to].every((end) => pictures.some(({ letter }) => letter === end));
 
 /** The picture at a place of the move, 0..1, with its readings. @throws Error where an end is missing. */
