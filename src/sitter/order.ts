@@ -29,6 +29,7 @@ const before = rule.bind(null, 2);
 /** Distances beyond which no adult of the surveys goes, with room to spare; sculptor's judgement. */
 const RULES: readonly Rule[] = [
   above(['vertex', 'glabella'], 40, 'vertex_above_eyes'),
+  above(['sellion', 'pupil_left'], -5, 'head_height_vertex_to_menton', { slope: -1, most: 28 }),
   above(['sellion', 'pronasale'], 8, 'nose_length_subnasale_sellion'),
   above(['subnasale', 'menton'], 30, 'face_length_menton_sellion'),
   above(['tragion_left', 'cervicale'], 45, 'cervicale_height', { slope: -1 }),

@@ -1,12 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { WITHOUT_SURVEY } from '../../src/app/people/range';
 import { loadModels } from '../../src/models/node';
 import type { Percentiles } from '../../src/models/types';
 import { type BuiltSitter, buildSitter } from '../../src/sitter/build';
 import { measure } from '../../src/sitter/measure';
 import type { Changes } from '../../src/sitter/resolve';
 import type { Sculpture } from '../../src/sitter/sculpture';
-import { type DimensionName, SCULPTURE_NAMES, type SitterModel } from '../../src/sitter/types';
+import {
+  DIMENSIONS,
+  type DimensionName,
+  SCULPTURE_NAMES,
+  type SitterModel,
+} from '../../src/sitter/types';
 import { people, percentilesOf, SURVEYED } from './drawn';
 import { modelOf, sculptureOf } from './people';
 import { flipped } from './triangles';
@@ -56,6 +62,21 @@ describe.each(SCULPTURE_NAMES)('every dimension of the %s sculpture', (sex) => {
         const sitter = buildSitter(sculpture, model, { [name]: asked });
         expect(sitter.dimensions[name]).toBe(asked);
         const wrong = faults(sculpture, sitter);
+        return wrong.length ? [`${name} ${asked}: ${wrong.join(', ')}`] : [];
+      });
+      expect(found).toEqual([]);
+    },
+    120_000,
+  );
+
+  // No survey to check against: the ends of the range that the page offers.
+  it.each(['least', 'most'] as const)(
+    'without a survey is exact at the %s that is offered',
+    async (end) => {
+      const { model, sculpture } = await adult(sex);
+      const found = DIMENSIONS.filter((name) => !SURVEYED.includes(name)).flatMap((name) => {
+        const asked = model.dimensions[name].mm * WITHOUT_SURVEY[end];
+        const wrong = faults(sculpture, buildSitter(sculpture, model, { [name]: asked }));
         return wrong.length ? [`${name} ${asked}: ${wrong.join(', ')}`] : [];
       });
       expect(found).toEqual([]);

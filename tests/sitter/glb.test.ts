@@ -2,6 +2,8 @@ import { NodeIO } from '@gltf-transform/core';
 import { EXTMeshoptCompression, KHRMeshQuantization } from '@gltf-transform/extensions';
 import { MeshoptDecoder } from 'meshoptimizer/decoder';
 import { describe, expect, it } from 'vitest';
+import { loadModels, readSculpture } from '../../src/models/node';
+import { filesFor, formFile } from '../../src/sitter/files';
 import { BadSculpture, readGlb } from '../../src/sitter/glb';
 import { loadSculptureFile } from '../../src/sitter/load';
 import { sculptureBytes } from './people';
@@ -9,13 +11,20 @@ import { sculptureBytes } from './people';
 const same = (a: ArrayLike<number> | null | undefined, b: ArrayLike<number>): boolean =>
   a?.length === b.length && Array.prototype.every.call(a, (value, i) => value === b[i]);
 
+describe('everybody of models/', () => {
+  const { sitters } = loadModels();
+  it.each([...sitters.values()])('$id costs at most 2 MB to fetch', async (model) => {
+    const names = filesFor(model, model.looks);
+    const forms = names.forms.map((name) => formFile(model.sculpture, name));
+    const files = await Promise.all([names.figure, ...names.worn, ...forms].map(readSculpture));
+    const bytes = files.reduce((sum, { byteLength }) => sum + byteLength, 0);
+    expect(bytes).toBeLessThanOrEqual(2_000_000);
+  });
+});
+
 // Checked against: glTF-Transform, a general glTF 2.0 library, with its own dequantisation.
 describe.each(['female', 'male'] as const)('the %s sculpture file', (id) => {
   const bytes = sculptureBytes(id);
-
-  it('is at most 2 MB', () => {
-    expect(bytes.byteLength).toBeLessThanOrEqual(2_000_000);
-  });
 
   it('holds for a general reader what it holds for ours', async () => {
     const io = new NodeIO()

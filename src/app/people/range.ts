@@ -5,8 +5,8 @@ import { clamp, LIMITS, type Range } from '../../session/limits';
 import type { SitterModel } from '../../sitter/types';
 import { isChildSitter } from './child';
 
-/** Without a survey: a tenth either way is what most people's heads and limbs differ by. */
-const WITHOUT_SURVEY = { least: 0.88, most: 1.12 } as const;
+/** Without a survey: as far as the sculpture is tested to follow, in shares of the sitter's own value. */
+export const WITHOUT_SURVEY = { least: 0.94, most: 1.06 } as const;
 
 /**
  * From the 1st to the 99th percentile of the survey; a child's as far about its own value, in proportion,
