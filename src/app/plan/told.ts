@@ -85,9 +85,18 @@ export function verdictWords(verdict: Verdict, request: PlanRequest, show: Show)
         : said.onePlace,
     };
   }
+  const gaps = spans.slice(1).map((span, i) => {
+    const before = spans[i] as Span;
+    const reasons = [before.toBy, span.fromBy].map((each) => said.because(each, figures));
+    return said.between(show(before.to), show(span.from), [...new Set(reasons)]);
+  });
   return {
     works,
-    why: `${said.nearer(said.because(nearest.fromBy, figures))} ${said.farther(said.because(farthest.toBy, figures))}`,
+    why: [
+      said.nearer(said.because(nearest.fromBy, figures)),
+      ...gaps,
+      said.farther(said.because(farthest.toBy, figures)),
+    ].join(' '),
   };
 }
 

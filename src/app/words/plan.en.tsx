@@ -49,7 +49,9 @@ function because({ name, of }: Condition, v: ConditionFigures): string {
     case 'nearest-focus':
       return 'the lens does not focus';
     case 'clearance':
-      return `the lens comes within ${show(asked.clearance ?? 0)} of a nose`;
+      return asked.clearance === null
+        ? 'the lens meets a nose'
+        : `the lens comes within ${show(asked.clearance)} of a nose`;
     case 'personal':
       return `the lens comes within ${show(asked.personal ?? 0)} of the eyes`;
     case 'nose-gain':
@@ -138,6 +140,8 @@ export const plan = {
   wouldWork,
   demands: DEMANDS,
   nearer: (why: string) => `Nearer, ${why}.`,
+  between: (from: string, to: string, whys: readonly string[]) =>
+    `Between ${from} and ${to}, ${whys.join(', then ')}.`,
   farther: (why: string) => `Farther, ${why}.`,
   wouldWorkLead: 'Would work:',
   seekingWays: 'What would work is being looked for.',
