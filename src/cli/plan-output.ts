@@ -1,4 +1,5 @@
 /** What a plan found -> a JSON object. */
+import { shootingList } from '../plan/shooting-list';
 import type {
   Change,
   Condition,
@@ -108,6 +109,7 @@ const oneStandpointJson = (one: OneStandpoint): Json => ({
 export function planJson(planned: Planned): Record<string, Json> {
   const { request, remedies, verdicts, oneStandpoint, backdropForward } = planned;
   const { room } = request;
+  const { shots, left } = shootingList(request, planned);
   return {
     room: {
       wall_behind_camera_m: room.wallBehindCamera,
@@ -133,5 +135,12 @@ export function planJson(planned: Planned): Record<string, Json> {
     })),
     verdicts: verdicts.map((verdict, i) => verdictJson(verdict, remedies[i] ?? [])),
     one_standpoint: oneStandpoint.map(oneStandpointJson),
+    shooting_list: shots.map(({ wanted, camera, setting, moves }) => ({
+      wanted,
+      camera,
+      setting: settingJson(setting),
+      moves,
+    })),
+    not_taken: left,
   };
 }

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { loadModels } from '../../src/models/node';
 import { remediesFor, solvePlan } from '../../src/plan';
+import { shootingList } from '../../src/plan/shooting-list';
 import { demoSession } from '../../src/session/demo';
 import { encodeFile } from '../../src/session/file';
 import { planRequest } from '../../src/session/plan-request';
@@ -47,6 +48,13 @@ interface Printed {
     readonly remedies: readonly { readonly change: string }[];
   }[];
   readonly one_standpoint: readonly { readonly standpoint_m: number }[];
+  readonly shooting_list: readonly {
+    readonly wanted: string;
+    readonly camera: string;
+    readonly setting: { readonly sensor_mark_distance_m: number };
+    readonly moves: readonly string[];
+  }[];
+  readonly not_taken: readonly string[];
 }
 
 const demo = demoSession();
@@ -79,6 +87,17 @@ describe('npm run plan', () => {
     expect(printed.one_standpoint.map(({ standpoint_m }) => standpoint_m)).toEqual(
       solved.oneStandpoint.map(({ standpoint }) => standpoint),
     );
+    const { shots, left } = shootingList(request, solved);
+    expect(
+      printed.shooting_list.map(({ wanted, camera, setting, moves }) => [
+        wanted,
+        camera,
+        setting.sensor_mark_distance_m,
+        moves,
+      ]),
+    ).toEqual(shots.map((shot) => [shot.wanted, shot.camera, shot.setting.tape, shot.moves]));
+    expect(printed.not_taken).toEqual(left);
+    expect(shots.length + left.length).toBe(5);
   });
 
   it('prints a table for reading in the units of the session', async () => {
