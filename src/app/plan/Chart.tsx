@@ -111,10 +111,11 @@ export function Chart(props: {
               lens: lensOf(best.camera),
               covers: best.covers.map(nameOf),
               misses: best.misses.map(nameOf),
-              lost: Math.max(0, ...Object.values(best.lost)),
+              lost: best.covers.map((id) => ({ name: nameOf(id), by: best.lost[id] ?? 0 })),
             })
           : said.noPlace}
       </p>
+      <p className="slip-note">{said.chartLegend}</p>
       <div ref={sheet.ref}>
         {sheet.width > 0 && (
           <OneStandpointChart

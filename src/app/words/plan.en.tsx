@@ -334,22 +334,30 @@ export const plan = {
     lens: string;
     covers: readonly string[];
     misses: readonly string[];
-    lost: number;
+    /** By how much more the nose gains than from each framing's own best place, shares. */
+    lost: readonly { readonly name: string; readonly by: number }[];
   }) => {
     const all = v.covers.length + v.misses.length;
     const misses = v.misses.length === 0 ? '' : ` Not from there: ${list(lower(v.misses))}.`;
+    const losses = v.lost.filter(({ by }) => by >= 0.005);
     const lost =
-      v.lost < 0.005
+      losses.length === 0
         ? ''
-        : ` The nose gains up to ${formatPercent(v.lost)} more than from each one’s own best place.`;
-    return `Stand at ${v.standpoint}: the ${v.lens} takes ${v.covers.length} of the ${all} framings without a step.${misses}${lost} Filled: everything asked is met. Open: the lens reaches, something else fails.`;
+        : ` Against its own best place the nose gains more: ${losses
+            .map(({ name, by }) => `${formatPercent(by)} in ${name.toLowerCase()}`)
+            .join(', ')}.`;
+    const taken =
+      all === 1
+        ? 'takes the framing'
+        : `takes ${v.covers.length} of the ${all} framings without a step`;
+    return `Stand at ${v.standpoint}: the ${v.lens} ${taken}.${misses}${lost}`;
   },
-  noPlace:
-    'No lens meets everything asked for any framing. Open: the lens reaches, something else fails.',
+  noPlace: 'No lens meets everything asked for any framing.',
+  chartLegend: 'Filled: everything asked is met. Open: the lens reaches, something else fails.',
   shortLens: (name: string) => name.replace(/ mm.*$/, ''),
   kinds: { thing: 'a thing', door: 'the floor of a door' },
   kindNotes: {
-    thing: 'It hides what is behind it, and nobody stands in it.',
+    thing: 'Nobody stands in it, and no picture may show it.',
     door: 'Nobody stands there; the picture may look across it.',
   },
   thing: (v: {
