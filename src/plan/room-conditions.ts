@@ -85,6 +85,20 @@ export function wallCondition({ walls, behindCamera }: PlanRoom, tape: Quotient)
   return { by: WALL, at };
 }
 
+/** How far from the eyes, along the axis, shoulders on it meet a wall, metres: nearer than the axis does in a corner. */
+export function wallBehind({ walls }: Pick<PlanRoom, 'walls'>): number {
+  const ends = [-PHOTOGRAPHER_WIDTH / 2, PHOTOGRAPHER_WIDTH / 2].map((x) =>
+    Math.max(
+      ...walls.flatMap(([x1, z1], i) => {
+        const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
+        const crosses = x1 !== x2 && (x1 - x) * (x2 - x) <= 0;
+        return crosses ? [z1 + ((x - x1) / (x2 - x1)) * (z2 - z1)] : [];
+      }),
+    ),
+  );
+  return Math.min(...ends);
+}
+
 function signedArea(outline: readonly (readonly [number, number])[]): number {
   return outline.reduce((area, [x1, z1], i) => {
     const [x2, z2] = outline[(i + 1) % outline.length] as readonly [number, number];

@@ -7,6 +7,7 @@ import { type Metre, metres } from '../optics/units';
 import { quotientAt } from './conditions';
 import { frameHeightAt } from './growth';
 import { noseGainAt } from './nose-gain';
+import { wallBehind } from './room-conditions';
 import { sharedRows } from './sharpness';
 import type { OnSensor, ScenePiece } from './solve';
 import { standpointAt } from './standpoint';
@@ -133,7 +134,7 @@ export function settingAt(
     lensHeight: height - room.floor,
     sharp: sharp.ok ? [sharp.value.near, sharp.value.far] : [Number.NaN, Number.NaN],
     noseGain: noseGainAt(of.noses, depth),
-    toWall: room.wallBehindCamera - toEyes,
+    toWall: wallBehind(room) - toEyes,
     noseClearance: clearanceFrom(people, height, toEyes - lens.length),
     backdropUsed: {
       width: (frameWidth * (depth + behind)) / depth,

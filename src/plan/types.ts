@@ -183,7 +183,7 @@ export interface Setting {
   readonly sharp: readonly [near: number, far: number];
   /** Figures the reasons speak of. */
   readonly noseGain: number;
-  /** From the sensor mark. */
+  /** From the sensor mark to where the photographer’s shoulders meet a wall. */
   readonly toWall: number;
   readonly noseClearance: number;
   /** Of the backdrop, width and upper edge above the floor. */

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { longer, staysIn } from '../../src/plan/changes';
 import { planRoom, type RoomAsked, toFloor, toSitter } from '../../src/plan/room';
+import { wallBehind } from '../../src/plan/room-conditions';
 import { AXES, axisOf, hangBackdrop, runThrough, sidesForCameraWall } from '../../src/plan/run';
 
 /** A room of 5.20 by 3.40 m: paper 1.35 m wide 0.20 m off the end wall, the sitter 1.20 m before it. */
@@ -140,6 +141,12 @@ describe('a room along its diagonal', () => {
     const { enters, leaves } = axisOf({ ...corner, aside: 0.24 });
     expect(enters).toBeCloseTo(0.18, 12);
     expect(leaves).toBeCloseTo(5 - 0.32, 12);
+  });
+
+  it('ends sooner for shoulders than for its axis', () => {
+    // From (0, 3) one wall falls by 4/3, the other by 3/4 of the way aside: 0.30 m to the side 2.60 and 2.775 m.
+    expect(wallBehind(planRoom(corner, 1.5))).toBeCloseTo(2.6, 12);
+    expect(wallBehind(planRoom({ ...corner, axis: 'along' }, 1.5))).toBeCloseTo(2.6, 12);
   });
 
   it('grows in proportion from its corner: 1.00 m more of the 5 m makes it 4.80 by 3.60 m', () => {
