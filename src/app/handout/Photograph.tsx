@@ -7,7 +7,7 @@ import { keepLatest } from '../state/keepLatest';
 import { useWorkbench } from '../state/workbench';
 import { words } from '../words';
 import { page as said } from '../words/page.en';
-import { type PhotographRequest, photograph, photographKey } from './photographs';
+import { jpegOf, type PhotographRequest, photograph, photographKey } from './photographs';
 import { HAS_FAILED, IS_PENDING } from './whole';
 
 /** Rendered pictures by their keys, the latest used last. */
@@ -44,18 +44,18 @@ export function Photograph(props: {
   });
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the picture
   useEffect(() => {
+    setWhy(null);
     const known = rendered.get(key);
     if (known) {
       keep(key, known);
       setUrl(known);
       return;
     }
-    setWhy(null);
     const stop = new AbortController();
     const timer = setTimeout(
       () =>
         photograph(darkroom, { session, shown, width, signal: stop.signal })
-          .then((canvas) => canvas.convertToBlob({ type: 'image/jpeg', quality: 0.92 }))
+          .then(jpegOf)
           .then((blob) => {
             const made = URL.createObjectURL(blob);
             keep(key, made);

@@ -32,23 +32,15 @@ export function SavePdf({ darkroom }: { darkroom: Darkroom }) {
       const { printPages } = await import('./printPages');
       await printPages({ session, darkroom, signal, onProgress });
     });
-  const isBusy = [work, printing].some(({ state }) => state.is === 'working');
+  const isSaving = work.state.is === 'working';
+  const isPrinting = printing.state.is === 'working';
   return (
     <>
       <div className="row">
-        <Do
-          main
-          isPending={work.state.is === 'working'}
-          isDisabled={isEmpty || (isBusy && work.state.is !== 'working')}
-          onPress={save}
-        >
+        <Do main isPending={isSaving} isDisabled={isEmpty || isPrinting} onPress={save}>
           {said.savePdf}
         </Do>
-        <Do
-          isPending={printing.state.is === 'working'}
-          isDisabled={isEmpty || (isBusy && printing.state.is !== 'working')}
-          onPress={print}
-        >
+        <Do isPending={isPrinting} isDisabled={isEmpty || isSaving} onPress={print}>
           {said.print}
         </Do>
       </div>

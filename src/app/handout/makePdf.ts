@@ -3,25 +3,16 @@ import { paperSize } from '../../handout/paper';
 import { readPage } from '../../handout/pdf/readPage';
 import type { ImageMark } from '../../handout/pdf/types';
 import { type Pdf, writePdf } from '../../handout/pdf/writePdf';
-import type { Session } from '../../session/types';
-import type { Darkroom } from '../darkroom/useDarkroom';
 import { requestOf } from './Photograph';
 import { DOTS_PER_INCH, printedPhotograph } from './photographs';
-import { wholePages } from './whole';
+import { type ToPaper, wholePages } from './whole';
 
 const POINTS_PER_INCH = 72;
-
-interface Request {
-  readonly session: Session;
-  readonly darkroom: Darkroom;
-  readonly signal: AbortSignal;
-  readonly onProgress: (share: number) => void;
-}
 
 const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
 
 /** @throws AbortError when the signal is raised. */
-export async function makePdf({ session, darkroom, signal, onProgress }: Request): Promise<Pdf> {
+export async function makePdf({ session, darkroom, signal, onProgress }: ToPaper): Promise<Pdf> {
   await document.fonts.ready;
   const { handout, title } = session;
   const size = paperSize(handout.paper, handout.orientation);

@@ -66,6 +66,9 @@ export function photograph(
   );
 }
 
+export const jpegOf = (canvas: OffscreenCanvas): Promise<Blob> =>
+  canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY });
+
 /** A picture as it is printed, a JPEG so many pixels wide. @throws AbortError when the signal is raised. */
 export async function printedPhotograph(
   darkroom: Darkroom,
@@ -79,5 +82,5 @@ export async function printedPhotograph(
     samples: PRINTED_SAMPLES,
     signal,
   });
-  return canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY });
+  return jpegOf(canvas);
 }

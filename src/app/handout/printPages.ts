@@ -1,22 +1,13 @@
 /** The pages through the browser's own printing, with their pictures rendered again at the size of the print. */
 import { paperSize } from '../../handout/paper';
-import type { Session } from '../../session/types';
-import type { Darkroom } from '../darkroom/useDarkroom';
 import { requestOf } from './Photograph';
 import { DOTS_PER_INCH, printedPhotograph } from './photographs';
-import { wholePages } from './whole';
+import { type ToPaper, wholePages } from './whole';
 
 const MM_PER_INCH = 25.4;
 
-interface Request {
-  readonly session: Session;
-  readonly darkroom: Darkroom;
-  readonly signal: AbortSignal;
-  readonly onProgress: (share: number) => void;
-}
-
 /** @throws when a part of a page could not be made; AbortError when the signal is raised. */
-export async function printPages({ session, darkroom, signal, onProgress }: Request) {
+export async function printPages({ session, darkroom, signal, onProgress }: ToPaper) {
   const { handout } = session;
   const { width: millimetres } = paperSize(handout.paper, handout.orientation);
   const images = (await wholePages(signal)).flatMap((page) => {
