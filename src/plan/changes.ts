@@ -1,4 +1,5 @@
 /** A request with one thing changed, as a remedy tries it. Metres. */
+import { crossings } from './polygon';
 import type { PlanRequest, PlanRoom, Wanted } from './types';
 
 /** One pair's part of a request. */
@@ -89,12 +90,7 @@ export function sitterAt(room: PlanRoom, behind: number): PlanRoom {
 
 /** The widest backdrop that hangs between the walls there. */
 export function widestBackdrop({ walls, backdrop }: PlanRoom): number {
-  const z = -backdrop.behind;
-  const reach = walls.flatMap(([x1, z1], i) => {
-    const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
-    if (z1 === z2 || (z1 - z) * (z2 - z) > 0) return [];
-    return [x1 + ((z - z1) / (z2 - z1)) * (x2 - x1)];
-  });
+  const reach = crossings(walls, 1, -backdrop.behind);
   return reach.length < 2 ? 0 : 2 * Math.min(Math.max(...reach), -Math.min(...reach));
 }
 

@@ -14,3 +14,18 @@ export function cut<Point extends readonly number[]>(
     return [...kept, p.map((a, j) => a + t * ((q[j] as number) - a)) as unknown as Point];
   });
 }
+
+/** Where an outline crosses the line on which one coordinate (0 is x, 1 is z) has a value: the other one. */
+export function crossings(
+  outline: readonly (readonly [x: number, z: number])[],
+  axis: 0 | 1,
+  at: number,
+): number[] {
+  const other = axis === 0 ? 1 : 0;
+  return outline.flatMap((p, i) => {
+    const q = outline[(i + 1) % outline.length] as typeof p;
+    const [from, to] = [p[axis], q[axis]];
+    if (from === to || (from - at) * (to - at) > 0) return [];
+    return [p[other] + ((at - from) / (to - from)) * (q[other] - p[other])];
+  });
+}

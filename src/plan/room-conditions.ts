@@ -1,6 +1,7 @@
 /** What the room leaves: backdrop and ceiling round the frame, walls and things round the camera. */
 import { PHOTOGRAPHER_WIDTH, type Quotient, type Scene, type Solved } from './conditions';
 import { both, either, everywhere, type Interval, where } from './intervals';
+import { crossings } from './polygon';
 import { less, lessTimes, linear, type Polynomial, product, sum, times } from './polynomial';
 import type { Condition, PlanObstacle, PlanRoom, Wanted } from './types';
 
@@ -87,16 +88,8 @@ export function wallCondition({ walls, behindCamera }: PlanRoom, tape: Quotient)
 
 /** How far from the eyes, along the axis, shoulders on it meet a wall, metres: nearer than the axis does in a corner. */
 export function wallBehind({ walls }: Pick<PlanRoom, 'walls'>): number {
-  const ends = [-PHOTOGRAPHER_WIDTH / 2, PHOTOGRAPHER_WIDTH / 2].map((x) =>
-    Math.max(
-      ...walls.flatMap(([x1, z1], i) => {
-        const [x2, z2] = walls[(i + 1) % walls.length] as readonly [number, number];
-        const crosses = x1 !== x2 && (x1 - x) * (x2 - x) <= 0;
-        return crosses ? [z1 + ((x - x1) / (x2 - x1)) * (z2 - z1)] : [];
-      }),
-    ),
-  );
-  return Math.min(...ends);
+  const shoulders = [-PHOTOGRAPHER_WIDTH / 2, PHOTOGRAPHER_WIDTH / 2];
+  return Math.min(...shoulders.map((x) => Math.max(...crossings(walls, 0, x))));
 }
 
 function signedArea(outline: readonly (readonly [number, number])[]): number {
